@@ -1,0 +1,61 @@
+package croftboard.book;
+
+import croftboard.measure.Cents;
+import croftboard.measure.IsoWeek;
+import croftboard.measure.Ratio;
+import croftboard.measure.WeekRange;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The year: named seasons, local targets, demand, closures, events, crop calendar.
+ *
+ * @param named season name to weeks
+ * @param demand by line id
+ * @param demandFactors weeks and the factor on every line's mean; 1 where none holds
+ * @param closures by date, with the reason
+ */
+public record Seasons(Map<String, WeekRange> named, List<Target> targets, Map<String, LineDemand> demand,
+        List<DemandFactor> demandFactors, Map<LocalDate, String> closures, List<Event> events, List<Crop> crops) {
+
+    /** @param local promised share of food money, 0 to 1 */
+    public record Target(WeekRange weeks, Ratio local) { }
+
+    /** @param cv coefficient of variation of one day. @param mean portions by weekday, before the dish's draw */
+    public record LineDemand(Ratio cv, Map<DayOfWeek, Ratio> mean) { }
+
+    public record DemandFactor(WeekRange weeks, Ratio times) { }
+
+    /**
+     * A meal beside the case.
+     *
+     * @param overage share made above the guarantee
+     * @param price cents a head
+     */
+    public record Event(String id, String name, LocalDate date, Optional<LocalTime> service, int guarantee,
+            Ratio overage, Cents price, String diets, List<Course> menu) { }
+
+    /**
+     * @param share of the heads that eat it
+     * @param dish fixed dish; empty: the plan chooses
+     * @param diet needed when the plan chooses
+     */
+    public record Course(String id, String course, Ratio share, Optional<String> dish,
+            Optional<Promises.Diet> diet) { }
+
+    public record Crop(String crop, String item, WeekRange weeks, String region, String source) { }
+
+    /** The promised local share of that week; zero when no target holds. */
+    public Ratio targetFor(IsoWeek week) {
+        return targets.stream().filter(t -> t.weeks().holds(week)).map(Target::local).findFirst().orElse(Ratio.ZERO);
+    }
+
+    public Ratio demandFactorFor(IsoWeek week) {
+        return demandFactors.stream().filter(f -> f.weeks().holds(week)).map(DemandFactor::times)
+                .findFirst().orElse(Ratio.ONE);
+    }
+}
