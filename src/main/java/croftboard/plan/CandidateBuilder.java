@@ -129,7 +129,8 @@ final class CandidateBuilder {
             sales += m.sales;
             left += m.left;
             portions += m.portions;
-            productions.add(new WeekProblem.Production(m.day, m.last, m.batches, m.portions));
+            productions.add(new WeekProblem.Production(m.day, m.last, m.day + dish.lifeDays() - 1, m.batches,
+                    m.portions));
         }
         if (!forced && !(buyable(loose) && partsLive(parts))) {
             return Optional.empty();
