@@ -89,8 +89,12 @@ public record WeekProblem(String name, LocalDate firstDay, int days, int[] openD
     /** A need that may be met on any day from {@code from} to {@code to}. @param mg rounded down */
     public record LooseNeed(int item, int from, int to, long mg) { }
 
-    /** @param lastDay last service day it covers. @param batches standard batches, a multiple of the batch step */
-    public record Production(int day, int lastDay, Ratio batches, int portions) { }
+    /**
+     * @param lastDay last service day it covers
+     * @param useByDay last day its own life allows, parts not regarded
+     * @param batches standard batches, a multiple of the batch step
+     */
+    public record Production(int day, int lastDay, int useByDay, Ratio batches, int portions) { }
 
     /**
      * Something bought by need, or a staple to bring back to par (which nothing needs here).

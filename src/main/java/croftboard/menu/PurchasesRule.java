@@ -1,0 +1,61 @@
+package croftboard.menu;
+
+import croftboard.need.WeekProblem;
+
+/**
+ * What the menu needs is bought in whole packs, item by item, each time the cheapest pack for the grams it serves, at
+ * prices that carry the worth of local money; surplus that keeps is worth its share, the rest costs hauling. Food above
+ * its promised share of sales costs its price. An estimate: minimums, fees and open deliveries are left to the orders.
+ */
+final class PurchasesRule implements MenuRule {
+    private final WeekProblem problem;
+    private final KitchenWork work;
+    private final SalesRule sales;
+    private final GreedyFill fill;
+    private final long[] itemCents;
+    private final double foodAtMost;
+    private final double foodPrice;
+    private long cents;
+
+    PurchasesRule(WeekProblem problem, KitchenWork work, SalesRule sales, PurchasePrices prices) {
+        this.problem = problem;
+        this.work = work;
+        this.sales = sales;
+        fill = new GreedyFill(problem, prices.packCents());
+        itemCents = new long[problem.items().size()];
+        foodAtMost = problem.prices().foodCostAtMost().toDouble();
+        foodPrice = problem.prices().foodCostPrice().toDouble();
+        for (int i = 0; i < itemCents.length; i++) {
+            refill(i);
+        }
+    }
+
+    private void refill(int item) {
+        cents -= itemCents[item];
+        itemCents[item] = fill.cents(item, work.need[item]);
+        cents += itemCents[item];
+    }
+
+    @Override
+    public void put(int slot, WeekProblem.Candidate dish) { }
+
+    @Override
+    public void take(int slot, WeekProblem.Candidate dish) { }
+
+    @Override
+    public long cents() {
+        work.drainDirty(this::refill);
+        double over = cents - foodAtMost * (sales.salesCents() + problem.constantCents());
+        return -cents - (over > 0 ? Math.round(over * foodPrice) : 0);
+    }
+
+    @Override
+    public String sentence() {
+        for (int i = 0; i < itemCents.length; i++) {
+            if (itemCents[i] >= GreedyFill.SHORT_CENTS) {
+                return "not enough " + problem.items().get(i).name() + " can be had";
+            }
+        }
+        return "";
+    }
+}

@@ -1,0 +1,25 @@
+package croftboard.plan;
+
+import java.util.List;
+import java.util.function.Function;
+
+/** What became of a request for a plan. */
+public sealed interface PlanAnswer {
+    <T> T fold(Function<Planned, T> planned, Function<Refused, T> refused);
+
+    /** A plan; complete or not, {@link WeekPlan#complete()} tells. @param stopped whether it was ended early */
+    record Planned(WeekPlan plan, boolean stopped) implements PlanAnswer {
+        @Override
+        public <T> T fold(Function<Planned, T> planned, Function<Refused, T> refused) {
+            return planned.apply(this);
+        }
+    }
+
+    /** The request makes no sense: nothing was planned. @param faults what is wrong and what would be right */
+    record Refused(List<String> faults) implements PlanAnswer {
+        @Override
+        public <T> T fold(Function<Planned, T> planned, Function<Refused, T> refused) {
+            return refused.apply(this);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package croftboard.safety;
+
+import croftboard.book.Book;
+import croftboard.book.Ingredient;
+import croftboard.book.Promises;
+import croftboard.book.Recipe;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * What a recipe is known to contain, rolled up from every ingredient of its tree.
+ *
+ * @param contains allergens by kind; complete only when {@code notStated} is empty
+ * @param notStated names of the ingredients whose allergens are not wholly known
+ * @param vegan YES only when every ingredient is known to be of plant, fungus, mineral or microbe origin
+ */
+public record DishStatement(SortedSet<String> contains, SortedSet<String> notStated, Known vegan, Known vegetarian) {
+
+    public enum Known { YES, NO, UNKNOWN }
+
+    private static final Set<Ingredient.Origin> VEGAN = EnumSet.of(Ingredient.Origin.PLANT, Ingredient.Origin.FUNGUS,
+            Ingredient.Origin.MINERAL, Ingredient.Origin.MICROBE);
+    private static final Set<Ingredient.Origin> VEGETARIAN = EnumSet.of(Ingredient.Origin.PLANT,
+            Ingredient.Origin.FUNGUS, Ingredient.Origin.MINERAL, Ingredient.Origin.MICROBE, Ingredient.Origin.DAIRY,
+            Ingredient.Origin.EGG, Ingredient.Origin.HONEY);
+
+    /** The statement of the recipe as written. */
+    public static DishStatement of(Book book, String recipe) {
+        return of(book, recipe, Function.identity());
+    }
+
+    /** @param served the ingredient that is really used for one of the recipe's, for example a substitute */
+    public static DishStatement of(Book book, String recipe, Function<String, String> served) {
+        TreeSet<String> ingredients = new TreeSet<>();
+        collect(book, recipe, served, ingredients);
+        return ofIngredients(ingredients.stream().map(book::ingredient).toList());
+    }
+
+    private static void collect(Book book, String recipe, Function<String, String> served, Set<String> into) {
+        for (Recipe.Line line : book.recipe(recipe).ingredients()) {
+            if (book.recipes().containsKey(line.item())) {
+                collect(book, line.item(), served, into);
+            } else {
+                into.add(served.apply(line.item()));
+            }
+        }
+    }
+
+    public static DishStatement ofIngredients(Collection<Ingredient> ingredients) {
+        SortedSet<String> contains = new TreeSet<>();
+        SortedSet<String> notStated = new TreeSet<>();
+        EnumSet<Ingredient.Origin> origins = EnumSet.noneOf(Ingredient.Origin.class);
+        for (Ingredient i : ingredients) {
+            contains.addAll(i.allergens().contains());
+            origins.addAll(i.origins());
+            if (!i.allergens().othersKnown()) {
+                notStated.add(i.name());
+            }
+        }
+        return new DishStatement(contains, notStated, allIn(origins, VEGAN), allIn(origins, VEGETARIAN));
+    }
+
+    private static Known allIn(Set<Ingredient.Origin> origins, Set<Ingredient.Origin> allowed) {
+        boolean unknown = origins.contains(Ingredient.Origin.UNKNOWN) || origins.isEmpty();
+        boolean other = origins.stream().anyMatch(o -> o != Ingredient.Origin.UNKNOWN && !allowed.contains(o));
+        return other ? Known.NO : unknown ? Known.UNKNOWN : Known.YES;
+    }
+
+    /**
+     * Whether the recipe lists an allergen. {@code milk} asks for that word; {@code fish} for any fish by kind.
+     * UNKNOWN when it is not listed but something is not stated.
+     */
+    public Known lists(String word) {
+        if (contains.stream().anyMatch(c -> c.equals(word) || c.startsWith(word + "-"))) {
+            return Known.YES;
+        }
+        return notStated.isEmpty() ? Known.NO : Known.UNKNOWN;
+    }
+
+    /** Whether it keeps a promise of diet and absence; unknown keeps no promise. */
+    public boolean keeps(Promises.Coverage promise) {
+        boolean diet = promise.diet().map(d -> (d == Promises.Diet.VEGAN ? vegan : vegetarian) == Known.YES).orElse(true);
+        return diet && promise.without().stream().allMatch(w -> lists(w) == Known.NO);
+    }
+
+    /** {@code Contains milk, wheat. Other allergens not stated: curry powder.} Always complete in what is known. */
+    public String sentence() {
+        String known = contains.isEmpty() ? "" : "Contains " + String.join(", ", contains.stream()
+                .map(DishStatement::spoken).toList()) + ".";
+        if (!notStated.isEmpty()) {
+            String what = contains.isEmpty() ? "Allergens not stated: " : " Other allergens not stated: ";
+            return known + what + String.join(", ", notStated) + ".";
+        }
+        return contains.isEmpty() ? "Recipe lists none of the nine major allergens." : known;
+    }
+
+    /** {@code fish-cod} as a label says it: {@code cod}. */
+    private static String spoken(String word) {
+        return word.startsWith("fish-") ? word.substring(5)
+                : word.startsWith("shellfish-") ? word.substring(10) : word.replace('-', ' ');
+    }
+}
