@@ -2,6 +2,7 @@ package croftboard.need;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Tries every menu with every order, judged by the account: what searches and bounds are held against. Slow. */
 public final class Enumeration {
@@ -15,8 +16,18 @@ public final class Enumeration {
     /** @param cents value of the account */
     public record Best(int[] choice, int[] packs, long cents) { }
 
+    /** Value in cents of the best plan that keeps every must; empty when there is none. */
+    public static OptionalLong best(WeekProblem problem) {
+        return bestPlan(problem).map(b -> OptionalLong.of(b.cents)).orElse(OptionalLong.empty());
+    }
+
+    /** The best value for one menu. */
+    public static OptionalLong bestFor(WeekProblem problem, int[] menu) {
+        return bestOrder(problem, menu).map(b -> OptionalLong.of(b.cents)).orElse(OptionalLong.empty());
+    }
+
     /** The best menu with the best order; empty when no menu keeps the musts. */
-    public static Optional<Best> best(WeekProblem problem) {
+    public static Optional<Best> bestPlan(WeekProblem problem) {
         Enumeration all = new Enumeration(problem);
         all.menus(new int[problem.slots().size()], 0);
         return Optional.ofNullable(all.best);

@@ -12,7 +12,7 @@ class EnumerationTest {
         int filled = 0;
         for (long seed = 1; seed <= 60; seed++) {
             WeekProblem problem = TinyWeek.of(seed);
-            var best = Enumeration.best(problem);
+            var best = Enumeration.bestPlan(problem);
             if (best.isPresent()) {
                 plannable++;
                 bought += java.util.Arrays.stream(best.get().packs()).sum() > 0 ? 1 : 0;
