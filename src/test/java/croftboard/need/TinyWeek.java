@@ -97,18 +97,18 @@ public final class TinyWeek {
             uses.add(new WeekProblem.Use(STATION, day, 10 + g.nextInt(25)));
         }
         uses.add(new WeekProblem.Use(OVEN, days[0], g.nextInt(3)));
-        if (g.nextInt(3) > 0) {
-            sauced(days, demands, loose);
-        }
+        long looseStaples = g.nextInt(3) > 0 ? sauced(days, demands, loose) : 0;
         long staples = g.nextInt(50);
         return new WeekProblem.Candidate(dish, "dish-" + dish, 10, 700 + g.nextInt(2600), g.nextInt(80), staples, needs,
-                uses, demands, loose, 0, g.nextInt(4), g.nextInt(2), g.nextInt(2), g.nextInt(2), List.of());
+                uses, demands, loose, looseStaples, g.nextInt(4), g.nextInt(2), g.nextInt(2), g.nextInt(2), List.of());
     }
 
-    /** One batch of sauce for all days of the dish, where it lives long enough; else one a day. */
-    private void sauced(int[] days, List<WeekProblem.Demand> demands, List<WeekProblem.LooseNeed> loose) {
+    /** Sauce for each day of the dish. @return its staples in cents, unrounded batches, rounded down */
+    private long sauced(int[] days, List<WeekProblem.Demand> demands, List<WeekProblem.LooseNeed> loose) {
+        long all = 0;
         for (int day : days) {
             long mg = mg(50, 500);
+            all += mg;
             demands.add(new WeekProblem.Demand(0, day, day, mg));
             for (WeekProblem.StepNeed n : sauce.perStep()) {
                 int first = Math.max(0, day - sauce.lifeDays() + 1 - n.aheadDays());
@@ -117,6 +117,7 @@ public final class TinyWeek {
                         Ratio.of(n.mg() * mg, sauce.stepMg()).floor()));
             }
         }
+        return sauce.stapleCentsPerStep().times(all).over(sauce.stepMg()).floor();
     }
 
     private List<WeekProblem.Item> items() {
