@@ -1,5 +1,6 @@
 package croftboard.sourcing;
 
+import croftboard.need.Minimums;
 import croftboard.need.PackFill;
 import croftboard.need.WeekProblem;
 import java.util.Arrays;
@@ -40,9 +41,11 @@ final class OrderSearch {
             itemsOf[v] = Arrays.stream(facts.offersOfDelivery[v]).map(o -> menu.problem.offers().get(o).item())
                     .distinct().toArray();
         }
+        boolean[] reachable = Minimums.reachable(menu.problem);
         weighed = new double[facts.dayOf.length];
         for (int o = 0; o < weighed.length; o++) {
-            weighed[o] = facts.weighed(o, localWorth);
+            boolean can = reachable[menu.problem.offers().get(o).delivery()];
+            weighed[o] = can ? facts.weighed(o, localWorth) : CLOSED;
         }
         price = weighed.clone();
         factor = new double[itemsOf.length];

@@ -1,5 +1,6 @@
 package croftboard.sourcing;
 
+import croftboard.need.Minimums;
 import croftboard.need.WeekProblem;
 
 /**
@@ -10,9 +11,10 @@ import croftboard.need.WeekProblem;
 final class PackLimits {
     private PackLimits() { }
 
-    /** Everything that can be had. */
+    /** Everything that can be had; of a delivery that cannot reach its minimum only what is promised. */
     static int[] all(WeekProblem problem) {
-        return problem.offers().stream().mapToInt(o -> Math.max(o.minPacks(), o.maxPacks())).toArray();
+        boolean[] reachable = Minimums.reachable(problem);
+        return problem.offers().stream().mapToInt(o -> reachable[o.delivery()] ? o.maxPacks() : o.minPacks()).toArray();
     }
 
     /** @param need milligrams by item and day that must be bought */

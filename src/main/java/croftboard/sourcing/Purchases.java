@@ -114,20 +114,21 @@ final class Purchases {
      */
     int[] topUp() {
         int[] columns = new int[open.length];
+        int[] most = PackLimits.all(problem);
         for (int v = 0; v < open.length; v++) {
-            columns[v] = topUp(v);
+            columns[v] = topUp(v, most);
         }
         return columns;
     }
 
-    private int topUp(int v) {
+    private int topUp(int v, int[] most) {
         double room = 0;
         double share = 0;
         double localPart = 0;
         for (int o = 0; o < packs.length; o++) {
             WeekProblem.Offer offer = problem.offers().get(o);
-            if (offer.delivery() == v && limit[o] < offer.maxPacks()) {
-                room += (offer.maxPacks() - limit[o]) * (double) FoodCost.dearest(offer);
+            if (offer.delivery() == v && limit[o] < most[o]) {
+                room += (most[o] - limit[o]) * (double) FoodCost.dearest(offer);
                 share = Math.max(share, PackLimits.keptShare(problem, offer));
                 localPart = Math.max(localPart, localPart(offer));
             }
