@@ -33,6 +33,14 @@ public final class MadePlan {
         return of(book, week, Given.NOTHING, Optional.empty(), Map.of(), 0);
     }
 
+    /** The greedy menu as it is, musts broken and all. */
+    public static WeekPlan broken(Book book, IsoWeek week, Given given) {
+        ProblemBuilder.Built built = ProblemBuilder.build(book, week, Map.of(), given, Optional.empty());
+        MadePlan made = new MadePlan(built.problem(), new MenuSearch(built.problem(), 0).greedy().choice());
+        made.fill(Workload.of(made.problem, made.choice).needMg());
+        return made.assembled(book, week, built, Map.of());
+    }
+
     /** @param extra seed of a few packs more than needed; 0: none */
     public static WeekPlan of(Book book, IsoWeek week, Given given, Optional<LocalDateTime> now,
             Map<String, String> kept, long extra) {
@@ -45,8 +53,12 @@ public final class MadePlan {
             made.spill(new Random(extra));
             made.raiseToMinimum();
         }
+        return made.assembled(book, week, built, kept);
+    }
+
+    private WeekPlan assembled(Book book, IsoWeek week, ProblemBuilder.Built built, Map<String, String> kept) {
         WeekPlan.Inputs inputs = new WeekPlan.Inputs(1, 0, 0, 0, new TreeMap<>(kept), Optional.empty());
-        return new PlanAssembler(book, week, built, made.choice, made.packs).assemble(inputs,
+        return new PlanAssembler(book, week, built, choice, packs).assemble(inputs,
                 new WeekPlan.Proof(Optional.empty(), Optional.empty(), "cheapest packs first"));
     }
 
