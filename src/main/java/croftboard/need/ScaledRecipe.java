@@ -32,7 +32,7 @@ public record ScaledRecipe(Recipe recipe, Ratio batches, Ratio grams, Optional<R
      */
     public record Line(Recipe.Line written, boolean isRecipe, Amount amount, Ratio ep, Ratio ap) { }
 
-    /** @param units of the equipment, at its busiest step when it is given back between steps */
+    /** @param units of the equipment, all steps together */
     public record Load(Kitchen.Equipment equipment, Ratio units) {
         /** What the equipment can do: units a day, or a week where it is limited by the week. */
         public int limit() {
