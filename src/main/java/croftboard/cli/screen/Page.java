@@ -70,8 +70,12 @@ public final class Page {
     }
 
     void table(TextTable table) {
-        List<String> lines = table.lines(width);
-        lines.forEach(this::fitted);
+        table("", table);
+    }
+
+    /** @param indent blanks before every line */
+    void table(String indent, TextTable table) {
+        table.lines(width - indent.length()).forEach(line -> fitted(indent + line));
     }
 
     @Override

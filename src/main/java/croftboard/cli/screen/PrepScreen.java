@@ -55,7 +55,7 @@ public final class PrepScreen implements Screen {
                     + (m.unattended().signum() > 0 ? ", " + CookAmounts.minutes(m.unattended()) + " a batch by itself" : "")
                     + ". Use by " + Dates.day(m.useBy()) + ".");
             if (isFirst(m, bench)) {
-                page.table(items(m));
+                page.table("    ", items(m));
             }
         }
     }
@@ -86,11 +86,11 @@ public final class PrepScreen implements Screen {
     }
 
     private TextTable items(PrepWork.Making making) {
-        TextTable table = new TextTable(TextTable.Column.words("  item"), TextTable.Column.words("cut"),
+        TextTable table = new TextTable(TextTable.Column.words("item"), TextTable.Column.words("cut"),
                 TextTable.Column.words("amount"), TextTable.Column.figure("AP"), TextTable.Column.figure("EP"));
         for (PrepWork.Item i : making.items()) {
             boolean weighed = i.amount().unit().kind() == Unit.Kind.MASS;
-            table.row("  " + names.item(i.id()) + i.insteadOf().map(o -> " (instead of " + o + ")").orElse("")
+            table.row(names.item(i.id()) + i.insteadOf().map(o -> " (instead of " + o + ")").orElse("")
                     + i.note().map(n -> " (" + n + ")").orElse(""), cut(i), weighed ? "" : CookAmounts.of(i.amount()),
                     i.component() ? "" : CookAmounts.mass(i.ap()), CookAmounts.mass(i.ep()));
         }
