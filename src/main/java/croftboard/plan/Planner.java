@@ -73,7 +73,11 @@ public final class Planner {
             if (!request.stop().getAsBoolean()) {
                 request.progress().doing("what no plan can pass");
                 relax();
-                searchMenus(greedy.choice());
+                if (EveryMenu.suits(problem)) {
+                    tryEveryMenu();
+                } else {
+                    searchMenus(greedy.choice());
+                }
             }
             if (!request.stop().getAsBoolean()) {
                 request.progress().doing("orders to the last pack");
@@ -90,6 +94,13 @@ public final class Planner {
             });
             how = relaxed.isPresent() ? "" : "the exact solver is not there for this machine: the orders are complete, "
                     + "found by search, and nothing is proved about them";
+        }
+
+        private void tryEveryMenu() {
+            request.progress().doing("every menu");
+            EveryMenu all = new EveryMenu(problem, new Sourcing(problem, localWorth), request.seed(), choice, orders);
+            all.run(request.stop());
+            take(all.menu(), all.orders());
         }
 
         private void searchMenus(int[] start) {

@@ -58,6 +58,11 @@ public final class Sourcing {
         return new Orders(better.packs(), better.complete(), better.valueCents(), proof, better.rounds());
     }
 
+    /** Cents: what the menu would be worth if its food cost nothing; no order makes it worth more. */
+    public long valueWithFreeFood(int[] choice) {
+        return (long) Math.ceil(menuOnly(choice, Workload.of(problem, choice)));
+    }
+
     /** The part of the account that no order changes. */
     private double menuOnly(int[] choice, Workload work) {
         Account none = Account.of(problem, choice, new int[problem.offers().size()], work);
