@@ -14,9 +14,20 @@ public final class CoverageScreen implements Screen {
     private static final int LEAST_WORDS = 16;
     private static final int GRID_CELL = 12;
     private final Shown shown;
+    private final boolean brokenOnly;
 
     public CoverageScreen(Shown shown) {
+        this(shown, false);
+    }
+
+    private CoverageScreen(Shown shown, boolean brokenOnly) {
         this.shown = shown;
+        this.brokenOnly = brokenOnly;
+    }
+
+    /** Without the promises that are kept. */
+    public static CoverageScreen brokenOnly(Shown shown) {
+        return new CoverageScreen(shown, true);
     }
 
     @Override
@@ -32,15 +43,21 @@ public final class CoverageScreen implements Screen {
         for (WeekPlan.Promise p : shown.plan().promises()) {
             if (isDaily(p)) {
                 daily.computeIfAbsent(p.id(), k -> new ArrayList<>()).add(p);
-            } else {
+            } else if (!brokenOnly || !p.kept()) {
                 others.add(p);
             }
         }
-        days(page, daily);
-        page.gap();
-        page.table(list(others));
+        if (!brokenOnly) {
+            days(page, daily);
+            page.gap();
+        }
+        if (!others.isEmpty()) {
+            page.table(list(others));
+        }
         broken(page);
-        page.say(Cautions.allergens(shown.book().kitchen()));
+        if (!brokenOnly) {
+            page.say(Cautions.allergens(shown.book().kitchen()));
+        }
     }
 
     private static boolean isDaily(WeekPlan.Promise promise) {

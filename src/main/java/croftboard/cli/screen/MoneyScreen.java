@@ -65,10 +65,14 @@ public final class MoneyScreen implements Screen {
         TextTable table = new TextTable(TextTable.Column.words("item"), TextTable.Column.figure("keeps"),
                 TextTable.Column.figure("worth"), TextTable.Column.figure("does not keep"), TextTable.Column.figure("costs"));
         for (WeekPlan.Surplus s : shown.plan().surplus()) {
-            table.row(shown.names().item(s.item()), mass(s.keptMg()), new Cents(s.keptCents()).toString(),
-                    mass(s.wastedMg()), new Cents(s.wasteCents()).toString());
+            table.row(shown.names().item(s.item()), mass(s.keptMg()), money(s.keptMg(), s.keptCents()),
+                    mass(s.wastedMg()), money(s.wastedMg(), s.wasteCents()));
         }
         page.table(table);
+    }
+
+    private static String money(long mg, long cents) {
+        return mg == 0 ? "-" : new Cents(cents).toString();
     }
 
     private static String mass(long mg) {

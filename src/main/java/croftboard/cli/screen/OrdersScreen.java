@@ -1,5 +1,6 @@
 package croftboard.cli.screen;
 
+import croftboard.book.Ingredient;
 import croftboard.measure.Cents;
 import croftboard.need.WeekProblem;
 import croftboard.plan.WeekPlan;
@@ -45,18 +46,21 @@ public final class OrdersScreen implements Screen {
         }
         TextTable table = new TextTable(TextTable.Column.words("item"), TextTable.Column.words("pack"),
                 TextTable.Column.figure("packs"), TextTable.Column.figure("a pack"), TextTable.Column.figure("money"),
-                TextTable.Column.words("local?"), TextTable.Column.words("rests on"));
+                TextTable.Column.mark("local?"), TextTable.Column.words("rests on"));
         for (WeekPlan.OrderLine l : order.lines()) {
             table.row(names.item(l.item()), l.pack(), Integer.toString(l.packs()), new Cents(l.price()).toString(),
-                    new Cents(l.cost()).toString(), locality(l.locality()) + ": " + l.whyLocal(), restsOn(l));
+                    new Cents(l.cost()).toString(), locality(l.locality()), restsOn(l));
         }
         page.table(table);
         page.say("Order " + new Cents(order.total()) + ". " + minimum(order)
                 + (order.fee() > 0 ? " Delivery fee " + new Cents(order.fee()) + "." : ""));
     }
 
-    private static String restsOn(WeekPlan.OrderLine line) {
-        return (line.onList() ? "this week's list" : "calendar") + (line.promised() ? "; promised to take" : "");
+    private String restsOn(WeekPlan.OrderLine line) {
+        Ingredient ingredient = shown.book().ingredients().get(line.item());
+        String must = !line.promised() ? "" : ingredient != null && ingredient.isStaple() ? "; staple, back to par"
+                : "; promised to take";
+        return (line.onList() ? "this week's list" : "calendar") + must;
     }
 
     static String locality(WeekProblem.Locality locality) {

@@ -20,12 +20,17 @@ public final class Page {
         this.bold = bold;
     }
 
+    /** A text from outside on one line, without control or direction characters. */
+    public static String plain(String text) {
+        return PlainText.clean(text);
+    }
+
     int width() {
         return width;
     }
 
     /** A part's heading, underlined, with a free line above unless it stands first. */
-    void heading(String words) {
+    public void heading(String words) {
         if (text.length() > 0) {
             gap();
         }
@@ -43,19 +48,19 @@ public final class Page {
         }
     }
 
-    void gap() {
+    public void gap() {
         if (text.length() > 1 && !text.substring(text.length() - 2).equals("\n\n")) {
             text.append('\n');
         }
     }
 
     /** A sentence, wrapped, never cut. */
-    void say(String words) {
+    public void say(String words) {
         item("", words);
     }
 
     /** A sentence behind a mark such as {@code "- "}, its other lines under its first word. */
-    void item(String mark, String words) {
+    public void item(String mark, String words) {
         int indent = PlainText.width(mark);
         String lead = mark;
         for (String line : PlainText.wrap(PlainText.clean(words), width - indent)) {

@@ -53,7 +53,8 @@ public final class PrepScreen implements Screen {
             page.item("- ", PlainText.clean(m.recipe().name()) + ", " + batches(m) + ", "
                     + minutes(m.minutesAt(bench.station().id())) + " of hands"
                     + (m.unattended().signum() > 0 ? ", " + CookAmounts.minutes(m.unattended()) + " a batch by itself" : "")
-                    + ". Use by " + Dates.day(m.useBy()) + ".");
+                    + ". Use by " + Dates.day(m.useBy()) + "." + (isFirst(m, bench) || m.items().isEmpty() ? ""
+                            : " Its items stand under " + names.station(m.stations().get(0)) + "."));
             if (isFirst(m, bench)) {
                 page.table("    ", items(m));
             }

@@ -5,7 +5,9 @@ import croftboard.book.Ingredient;
 import croftboard.book.Kitchen;
 import croftboard.book.Recipe;
 import croftboard.measure.Amount;
+import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
+import croftboard.measure.Unit;
 import croftboard.need.RecipeTree;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDate;
@@ -19,6 +21,8 @@ import java.util.TreeMap;
 
 /** What the plan makes the kitchen do, day by day and station by station, computed from the plan and today's book. */
 final class PrepWork {
+    /** Where recipes stand whose steps occupy nobody. */
+    private static final Kitchen.Station NOBODY = new Kitchen.Station("", "No station", 0, Cents.ZERO);
     private final Book book;
     private final WeekPlan plan;
     private final RecipeTree tree;
@@ -47,7 +51,8 @@ final class PrepWork {
         }
 
         List<String> stations() {
-            return recipe.steps().stream().flatMap(s -> s.station().stream()).distinct().toList();
+            List<String> named = recipe.steps().stream().flatMap(s -> s.station().stream()).distinct().toList();
+            return named.isEmpty() ? List.of(NOBODY.id()) : named;
         }
     }
 
@@ -79,7 +84,9 @@ final class PrepWork {
 
     private List<Bench> benches(LocalDate day, List<Making> makings, List<String> received) {
         List<Bench> benches = new ArrayList<>();
-        for (Kitchen.Station station : book.kitchen().stations()) {
+        List<Kitchen.Station> stations = new ArrayList<>(book.kitchen().stations());
+        stations.add(NOBODY);
+        for (Kitchen.Station station : stations) {
             List<Making> here = makings.stream().filter(m -> m.stations().contains(station.id())).toList();
             Optional<Kitchen.Receiving> dock = book.kitchen().receiving().filter(r -> r.station().equals(station.id()));
             List<String> taken = dock.isPresent() ? received : List.of();
@@ -144,8 +151,7 @@ final class PrepWork {
             Ingredient.Substitute other = own.substitutes().get(0);
             Ingredient used = book.ingredient(other.use());
             Ratio ep = w.ep().times(batches).times(other.ratio());
-            return new Item(used.id(), other.cut(), new Amount(ep, croftboard.measure.Unit.GRAM).in(
-                    croftboard.measure.Unit.OUNCE), ep, ep.over(used.yieldOf(other.cut())), false,
+            return new Item(used.id(), other.cut(), new Amount(ep, Unit.GRAM).in(Unit.OUNCE), ep, ep.over(used.yieldOf(other.cut())), false,
                     Math.max(line.aheadDays(), used.thawDays()), used.thawDays() > 0, Optional.of(own.name()), line.note());
         }
         return new Item(own.id(), line.cut(), amount, w.ep().times(batches), w.ap().times(batches), false,

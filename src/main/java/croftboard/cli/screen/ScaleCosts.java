@@ -6,6 +6,7 @@ import croftboard.book.Recipe;
 import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
 import croftboard.need.CheapestPrices;
+import croftboard.need.RecipeTree;
 import croftboard.need.ScaledRecipe;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,16 @@ final class ScaleCosts {
         page.table(table);
         page.say("Every figure is rounded by itself; the sum is that of exact figures. Whole packs, waste and hands are"
                 + " not counted.");
+        unknown(page);
         price(page, all);
+    }
+
+    private void unknown(Page page) {
+        List<String> none = new RecipeTree(book).purchased(scaled.recipe()).keySet().stream()
+                .filter(i -> !book.ingredient(i).free() && prices.of(i).isEmpty()).map(names::item).toList();
+        if (!none.isEmpty()) {
+            page.say("NO PRICE is known for " + String.join(", ", none) + ": counted as nothing.");
+        }
     }
 
     private void row(TextTable table, String what, Ratio cents, String from) {

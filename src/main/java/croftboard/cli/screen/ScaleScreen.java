@@ -53,7 +53,7 @@ public final class ScaleScreen implements Screen {
     }
 
     private static String size(ScaledRecipe r) {
-        String whole = r.wholeSteps().equals(r.batches()) ? "" : "; in whole steps " + CookAmounts.times(r.wholeSteps())
+        String whole = r.wholeSteps().equals(r.batches()) ? "" : "; in whole batch steps " + CookAmounts.times(r.wholeSteps())
                 + whole(r);
         return "Makes " + CookAmounts.mass(r.grams()) + r.portions().map(p -> ", " + portions(p) + " of "
                 + CookAmounts.of(r.recipe().sale().orElseThrow().portion())).orElse("") + ": "

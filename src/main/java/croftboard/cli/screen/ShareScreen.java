@@ -4,15 +4,27 @@ import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
 import croftboard.need.WeekProblem;
 import croftboard.plan.WeekPlan;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** The expected local share against the season's target, with its definition, its range, and the money by vendor. */
 public final class ShareScreen implements Screen {
     private final Shown shown;
+    private final boolean why;
 
     public ShareScreen(Shown shown) {
+        this(shown, true);
+    }
+
+    private ShareScreen(Shown shown, boolean why) {
         this.shown = shown;
+        this.why = why;
+    }
+
+    /** Without the reason for every order line. */
+    public static ShareScreen sumsOnly(Shown shown) {
+        return new ShareScreen(shown, false);
     }
 
     /** Cents by how they count. */
@@ -61,7 +73,14 @@ public final class ShareScreen implements Screen {
         table.row("all vendors", new Cents(share.local()).toString(), new Cents(share.notLocal()).toString(),
                 new Cents(share.unclassified()).toString(), new Cents(share.total()).toString());
         page.table(table);
-        unclassified(page);
+        if (why) {
+            WeekProblem.Locality[] all = {WeekProblem.Locality.UNCLASSIFIED, WeekProblem.Locality.NOT_LOCAL,
+                WeekProblem.Locality.LOCAL};
+            for (WeekProblem.Locality locality : all) {
+                reasons(page, locality);
+            }
+            page.gap();
+        }
         page.say("Expected, from orders. The share that counts is the one on receipts.");
     }
 
@@ -72,16 +91,15 @@ public final class ShareScreen implements Screen {
         return all;
     }
 
-    private void unclassified(Page page) {
-        Map<String, Long> why = new TreeMap<>();
-        shown.plan().orders().forEach(o -> o.lines().stream()
-                .filter(l -> l.locality() == WeekProblem.Locality.UNCLASSIFIED)
-                .forEach(l -> why.merge(shown.names().item(l.item()) + " from " + shown.names().vendor(o.vendor()) + ": "
+    private void reasons(Page page, WeekProblem.Locality locality) {
+        Map<String, Long> reasons = new TreeMap<>();
+        shown.plan().orders().forEach(o -> o.lines().stream().filter(l -> l.locality() == locality)
+                .forEach(l -> reasons.merge(shown.names().item(l.item()) + " from " + shown.names().vendor(o.vendor()) + ": "
                         + l.whyLocal(), l.cost(), Long::sum)));
-        if (!why.isEmpty()) {
-            page.subheading("Not classified, and why");
-            why.forEach((words, cents) -> page.item("- ", words + " (" + new Cents(cents) + ")"));
-            page.gap();
+        if (!reasons.isEmpty()) {
+            String words = OrdersScreen.locality(locality);
+            page.subheading(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ", and why");
+            reasons.forEach((reason, cents) -> page.item("- ", reason + " (" + new Cents(cents) + ")"));
         }
     }
 
