@@ -22,6 +22,7 @@ final class ProgressLine implements PlanRequest.Progress {
     private String doing = "reading";
     private WeekPlan best;
     private boolean firstTold;
+    private String shown = "";
 
     /** @param whole the first complete plan as a text, shown on a terminal */
     ProgressLine(PrintWriter err, boolean terminal, int width, Function<WeekPlan, String> whole) {
@@ -65,14 +66,18 @@ final class ProgressLine implements PlanRequest.Progress {
                     + (best.complete() ? "" : ", not complete");
             String line = seconds() + " s, " + value + ", now: " + doing;
             String cut = line.length() > width ? line.substring(0, width - 2) + ".." : line;
-            err.print("\r" + cut + " ".repeat(width - cut.length()) + "\r");
-            err.flush();
+            if (!cut.equals(shown)) {
+                shown = cut;
+                err.print("\r" + cut + " ".repeat(width - cut.length()) + "\r");
+                err.flush();
+            }
         }
     }
 
     /** Takes the line away. */
     synchronized void clear() {
         if (terminal) {
+            shown = "";
             err.print("\r" + " ".repeat(width) + "\r");
             err.flush();
         }

@@ -11,8 +11,8 @@ import java.util.TreeSet;
 
 /** Promises: those of every day as a grid, the others as a list; kept or broken, and what each break costs. */
 public final class CoverageScreen implements Screen {
-    private static final int LEAST_WORDS = 16;
-    private static final int GRID_CELL = 12;
+    private static final int LEAST_WORDS = 20;
+    private static final int GRID_CELL = 9;
     private final Shown shown;
     private final boolean brokenOnly;
 
@@ -78,7 +78,7 @@ public final class CoverageScreen implements Screen {
 
     private static TextTable grid(Map<String, List<WeekPlan.Promise>> daily, List<LocalDate> here) {
         List<TextTable.Column> columns = new ArrayList<>(List.of(TextTable.Column.words("each day")));
-        here.forEach(d -> columns.add(TextTable.Column.mark(Dates.day(d))));
+        here.forEach(d -> columns.add(TextTable.Column.mark(Dates.shortDay(d))));
         TextTable table = new TextTable(columns.toArray(TextTable.Column[]::new));
         daily.values().forEach(promises -> {
             List<String> row = new ArrayList<>(List.of(promises.get(0).say()));

@@ -8,6 +8,7 @@ import java.util.Locale;
 /** Days and hours as people say them. */
 final class Dates {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
@@ -16,6 +17,11 @@ final class Dates {
     /** {@code Mon 16 Aug}. */
     static String day(LocalDate date) {
         return DAY.format(date);
+    }
+
+    /** {@code Mon 16}, where the month is plain. */
+    static String shortDay(LocalDate date) {
+        return SHORT.format(date);
     }
 
     /** {@code Mon 16 Aug 2027}. */
