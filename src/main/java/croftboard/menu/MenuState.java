@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class MenuState {
     /** Weight in cents of one dish that comes back too soon, and of one unit of hands or equipment that is not there. */
-    static final long GAP_CENTS = 20_000;
+    static final long GAP_CENTS = 100_000;
     static final long UNIT_CENTS = 10_000;
     private final WeekProblem problem;
     private final int[] choice;

@@ -1,5 +1,6 @@
 package croftboard.menu;
 
+import croftboard.need.PackFill;
 import croftboard.need.WeekProblem;
 
 /**
@@ -11,7 +12,9 @@ final class PurchasesRule implements MenuRule {
     private final WeekProblem problem;
     private final KitchenWork work;
     private final SalesRule sales;
-    private final GreedyFill fill;
+    private final PackFill fill;
+    private final double[] packCents;
+    private final int[] packs;
     private final long[] itemCents;
     private final double foodAtMost;
     private final double foodPrice;
@@ -21,7 +24,9 @@ final class PurchasesRule implements MenuRule {
         this.problem = problem;
         this.work = work;
         this.sales = sales;
-        fill = new GreedyFill(problem, prices.packCents());
+        fill = new PackFill(problem);
+        packCents = prices.packCents();
+        packs = new int[packCents.length];
         itemCents = new long[problem.items().size()];
         foodAtMost = problem.prices().foodCostAtMost().toDouble();
         foodPrice = problem.prices().foodCostPrice().toDouble();
@@ -32,7 +37,7 @@ final class PurchasesRule implements MenuRule {
 
     private void refill(int item) {
         cents -= itemCents[item];
-        itemCents[item] = fill.cents(item, work.need[item]);
+        itemCents[item] = fill.fill(item, work.need[item], packCents, packs);
         cents += itemCents[item];
     }
 
@@ -52,7 +57,7 @@ final class PurchasesRule implements MenuRule {
     @Override
     public String sentence() {
         for (int i = 0; i < itemCents.length; i++) {
-            if (itemCents[i] >= GreedyFill.SHORT_CENTS) {
+            if (itemCents[i] >= PackFill.SHORT_CENTS) {
                 return "not enough " + problem.items().get(i).name() + " can be had";
             }
         }

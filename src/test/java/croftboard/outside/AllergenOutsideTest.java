@@ -1,13 +1,13 @@
 package croftboard.outside;
 
-import static croftboard.book.TinyBook.food;
+import static croftboard.book.FoodBook.food;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import croftboard.book.Book;
+import croftboard.book.FoodBook;
 import croftboard.book.Ingredient.Origin;
-import croftboard.book.TinyBook;
-import croftboard.safety.DishStatement;
 import croftboard.safety.DishStatement.Known;
+import croftboard.safety.DishStatement;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The Contains line: 21 U.S.C. 343(w), FDA questions and answers, edition 5 of the guidance (6 January 2025). */
 class AllergenOutsideTest {
-    private static DishStatement dish(TinyBook.Food... foods) {
-        TinyBook book = new TinyBook();
+    private static DishStatement dish(FoodBook.Food... foods) {
+        FoodBook book = new FoodBook();
         String[] lines = new String[foods.length];
         for (int i = 0; i < foods.length; i++) {
             book.food(foods[i]);
@@ -49,7 +49,7 @@ class AllergenOutsideTest {
     /** FDA Q&A: a Contains line names all major allergens of the food, also those of parts of parts. */
     @Test
     void contains_reachesThroughEveryPart() {
-        Book book = new TinyBook().food(food("tahini").contains("sesame")).food(food("soy-sauce").contains("soy", "wheat"))
+        Book book = new FoodBook().food(food("tahini").contains("sesame")).food(food("soy-sauce").contains("soy", "wheat"))
                 .food(food("kale")).recipe("paste", "1 lb", "1 lb tahini").recipe("dressing", "2 lb", "1 lb paste", "1 lb soy-sauce")
                 .recipe("salad", "3 lb", "1 lb dressing", "2 lb kale").build();
         assertThat(DishStatement.of(book, "salad").sentence()).isEqualTo("Contains sesame, soy, wheat.");

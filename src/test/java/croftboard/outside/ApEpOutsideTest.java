@@ -3,7 +3,7 @@ package croftboard.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import croftboard.book.Book;
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
 import croftboard.need.RecipeTree;
@@ -18,7 +18,7 @@ class ApEpOutsideTest {
 
     /** One line of one food whose cut has that yield. */
     private static RecipeTree.Weighed weighed(String line, Ratio yield) {
-        Book book = new TinyBook().food(TinyBook.food("food").cut("cut", yield)).recipe(DISH, "1 lb", line + " food, cut")
+        Book book = new FoodBook().food(FoodBook.food("food").cut("cut", yield)).recipe(DISH, "1 lb", line + " food, cut")
                 .build();
         return new RecipeTree(book).lines(book.recipe(DISH)).get(0);
     }
@@ -26,7 +26,7 @@ class ApEpOutsideTest {
     private static Ratio pounds(String sum) {
         Ratio grams = Ratio.ZERO;
         for (String part : sum.split(" \\+ ")) {
-            grams = grams.plus(TinyBook.grams(part));
+            grams = grams.plus(FoodBook.grams(part));
         }
         return grams.over(Unit.POUND.base());
     }
@@ -35,7 +35,7 @@ class ApEpOutsideTest {
     @ParameterizedTest(name = "{0} at {1} is {2}")
     @CsvSource({"3 lb, 0.95, 2.85 lb", "5000 g, 0.87, 4350 g"})
     void edible_isPurchasedTimesYield(String purchased, String yield, String edible) {
-        assertThat(weighed(purchased + " AP", Ratio.decimal(yield)).ep()).isEqualTo(TinyBook.grams(edible));
+        assertThat(weighed(purchased + " AP", Ratio.decimal(yield)).ep()).isEqualTo(FoodBook.grams(edible));
     }
 
     /** The same chapter: 32 oz of pears needed at 78 percent: 41.03 oz to buy. */
@@ -50,10 +50,10 @@ class ApEpOutsideTest {
     void factor119_isAYieldOf1Over119() {
         Ratio yield = Ratio.ONE.over(Ratio.decimal("1.19"));
         RecipeTree.Weighed bought = weighed("3 lb", yield);
-        assertThat(bought.ap()).isEqualTo(TinyBook.grams("3.57 lb"));
-        Ratio ounces = bought.ap().minus(TinyBook.grams("3 lb")).over(Unit.OUNCE.base());
+        assertThat(bought.ap()).isEqualTo(FoodBook.grams("3.57 lb"));
+        Ratio ounces = bought.ap().minus(FoodBook.grams("3 lb")).over(Unit.OUNCE.base());
         assertThat(ounces.round()).isEqualTo(9);                      // printed: 3 lb 9 oz
-        assertThat(weighed("3.57 lb AP", yield).ep()).isEqualTo(TinyBook.grams("3 lb"));
+        assertThat(weighed("3.57 lb AP", yield).ep()).isEqualTo(FoodBook.grams("3 lb"));
         assertThat(yield.toDecimal(4)).isEqualByComparingTo("0.8403");       // sweet cherries in the yields' table
     }
 
@@ -84,15 +84,15 @@ class ApEpOutsideTest {
     /** Card A-6's factor 1.25 for trimmed and cored cabbage is card M-9's pair 15 lb to 12 lb. */
     @Test
     void cabbageFactor_isTheCardsPair() {
-        assertThat(weighed("12 lb", Ratio.ONE.over(Ratio.decimal("1.25"))).ap()).isEqualTo(TinyBook.grams("15 lb"));
+        assertThat(weighed("12 lb", Ratio.ONE.over(Ratio.decimal("1.25"))).ap()).isEqualTo(FoodBook.grams("15 lb"));
     }
 
     /** As Purchased vs Edible Portion (slideplayer 13321894): 10 lb potatoes at 80 percent, 3 oz portions: 42.67, so 42. */
     @Test
     void potatoes_10lb_are42WholePortions() {
         Ratio edible = weighed("10 lb AP", Ratio.decimal("0.80")).ep();
-        assertThat(edible).isEqualTo(TinyBook.grams("8 lb")).isEqualTo(TinyBook.grams("128 oz"));
-        Ratio portions = edible.over(TinyBook.grams("3 oz"));
+        assertThat(edible).isEqualTo(FoodBook.grams("8 lb")).isEqualTo(FoodBook.grams("128 oz"));
+        Ratio portions = edible.over(FoodBook.grams("3 oz"));
         assertThat(portions.toDecimal(2)).isEqualByComparingTo("42.67");
         assertThat(portions.floor()).isEqualTo(42);
     }
@@ -100,8 +100,8 @@ class ApEpOutsideTest {
     /** The same slides: green beans at 88 percent, 5 guests x 3 oz = 15 oz EP; AP not printed, 17.05 oz is a check. */
     @Test
     void greenBeans_forFiveGuests() {
-        Ratio needed = TinyBook.amount("3 oz").times(Ratio.of(5)).base();
-        assertThat(needed).isEqualTo(TinyBook.grams("15 oz"));
+        Ratio needed = FoodBook.amount("3 oz").times(Ratio.of(5)).base();
+        assertThat(needed).isEqualTo(FoodBook.grams("15 oz"));
         Ratio ounces = weighed("15 oz", Ratio.decimal("0.88")).ap().over(Unit.OUNCE.base());
         assertThat(ounces.toDecimal(2)).isEqualByComparingTo("17.05");
     }
@@ -109,7 +109,7 @@ class ApEpOutsideTest {
     /** Textbook excerpt without a title: 20 lb green beans at 88 percent: 17.6 lb. */
     @Test
     void greenBeans_20lb() {
-        assertThat(weighed("20 lb AP", Ratio.decimal("0.88")).ep()).isEqualTo(TinyBook.grams("17.6 lb"));
+        assertThat(weighed("20 lb AP", Ratio.decimal("0.88")).ep()).isEqualTo(FoodBook.grams("17.6 lb"));
     }
 
     /**
@@ -122,7 +122,7 @@ class ApEpOutsideTest {
         Ratio needed = weighed("20 lb", yield).ap().over(Unit.POUND.base());
         assertThat(needed.toDecimal(3)).isEqualByComparingTo("25.316");
         assertThat(needed.toDecimal(1)).isEqualByComparingTo("25.3");
-        assertThat(weighed("25.3 lb AP", yield).ep()).isLessThan(TinyBook.grams("20 lb"));
+        assertThat(weighed("25.3 lb AP", yield).ep()).isLessThan(FoodBook.grams("20 lb"));
         assertThat(needed.ceilTo(Ratio.of(1, 10))).isEqualTo(Ratio.decimal("25.4"));
     }
 }

@@ -3,8 +3,8 @@ package croftboard.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import croftboard.book.Book;
+import croftboard.book.FoodBook;
 import croftboard.book.Ingredient;
-import croftboard.book.TinyBook;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
 import croftboard.need.RecipeTree;
@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CanSizeOutsideTest {
     /** Grams of that many cans when a can weighs so much. */
     private static Ratio cans(String count, String weighs) {
-        Ingredient food = TinyBook.food("canned").purchasedMeasure("1 can", weighs).build();
-        Book book = new TinyBook().build();
-        return new RecipeTree(book).purchasedGrams(food, TinyBook.amount(count + " cans"));
+        Ingredient food = FoodBook.food("canned").purchasedMeasure("1 can", weighs).build();
+        Book book = new FoodBook().build();
+        return new RecipeTree(book).purchasedGrams(food, FoodBook.amount(count + " cans"));
     }
 
     private static Ratio ounces(Ratio grams) {
@@ -48,7 +48,7 @@ class CanSizeOutsideTest {
     @ParameterizedTest(name = "{0} is a No. 2-1/2")
     @CsvSource({"28 oz", "29 oz"})
     void numberTwoAndAHalf_covers28And29Ounces(String contents) {
-        assertThat(cans("1", contents)).isBetween(TinyBook.grams("26 oz"), TinyBook.grams("30 oz"));
+        assertThat(cans("1", contents)).isBetween(FoodBook.grams("26 oz"), FoodBook.grams("30 oz"));
     }
 
     /** 28 oz has no row in SR28: 793.8 g by definition, 3.18 cups of puree at 250 g a cup (check only). */
@@ -64,8 +64,8 @@ class CanSizeOutsideTest {
     @CsvSource({"bottoms, 7.7, 1-3/8", "hearts, 8.0, 1-1/8"})
     void number300_drained(String product, String drained, String cups) {
         Ratio yield = Ratio.decimal(drained).over(14);
-        Book book = new TinyBook().food(TinyBook.food("artichoke").cut("drained", yield).purchasedMeasure("1 can", "14 oz")
-                .measure("1 cup", Ratio.decimal(drained).over(TinyBook.amount(cups + " cups").value()).toDecimal(6) + " oz"))
+        Book book = new FoodBook().food(FoodBook.food("artichoke").cut("drained", yield).purchasedMeasure("1 can", "14 oz")
+                .measure("1 cup", Ratio.decimal(drained).over(FoodBook.amount(cups + " cups").value()).toDecimal(6) + " oz"))
                 .recipe("by-can", "1 lb", "2 cans artichoke, drained")
                 .recipe("by-cup", "1 lb", cups + " cups artichoke, drained").build();
         RecipeTree tree = new RecipeTree(book);

@@ -2,7 +2,7 @@ package croftboard.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
 import croftboard.need.Account;
@@ -20,7 +20,7 @@ class CostOutsideTest {
 
     /** Cents of an amount at a price for another amount: rounded once, half up. */
     private static Cents extension(String amount, String price, String per) {
-        Ratio share = TinyBook.amount(amount).base().over(TinyBook.amount(per).base());
+        Ratio share = FoodBook.amount(amount).base().over(FoodBook.amount(per).base());
         return new Cents(dollars(price).times(share).round());
     }
 
@@ -53,7 +53,7 @@ class CostOutsideTest {
     @CsvSource({"150 oz, $5.99, 16 oz, 56.1563, 4", "150 oz, $5.99, 32 oz, 28.078, 3",
         "28.125 oz, $4.39, 5 oz, 24.6938, 4"})
     void formLine_keepsItsFractionsOfACent(String amount, String price, String per, String printed, int places) {
-        Ratio share = TinyBook.grams(amount).over(TinyBook.grams(per));
+        Ratio share = FoodBook.grams(amount).over(FoodBook.grams(per));
         assertThat(dollars(price).times(share).over(100).toDecimal(places)).isEqualByComparingTo(printed);
     }
 
@@ -91,7 +91,7 @@ class CostOutsideTest {
     /** The same pages: 20 lb flour, $10.50: $0.525 a pound. */
     @Test
     void flour_costsHalfACentMoreThan52Cents() {
-        Ratio pound = dollars("$10.50").times(TinyBook.grams("1 lb").over(TinyBook.grams("20 lb")));
+        Ratio pound = dollars("$10.50").times(FoodBook.grams("1 lb").over(FoodBook.grams("20 lb")));
         assertThat(pound).isEqualTo(Ratio.decimal("52.5"));
     }
 

@@ -2,14 +2,14 @@ package croftboard.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import croftboard.book.LocalCheck;
+import croftboard.book.FoodBook;
 import croftboard.book.LocalCheck.Answer;
+import croftboard.book.LocalCheck;
 import croftboard.book.LocalRules;
 import croftboard.book.Vendor;
 import croftboard.measure.Cents;
 import croftboard.measure.Place;
 import croftboard.measure.Ratio;
-import croftboard.book.TinyBook;
 import croftboard.plan.WeekPlan;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +30,7 @@ class LocalDefinitionOutsideTest {
     }
 
     private static Vendor.Offer offer(Optional<Ratio> localPart) {
-        return new Vendor.Offer("food", Optional.empty(), "case", TinyBook.amount("10 lb"), new Cents(1000), List.of(),
+        return new Vendor.Offer("food", Optional.empty(), "case", FoodBook.amount("10 lb"), new Cents(1000), List.of(),
                 Set.of(), new Vendor.Whence.Here(), new Vendor.Whence.Nowhere(), localPart, List.of());
     }
 

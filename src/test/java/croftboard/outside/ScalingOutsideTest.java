@@ -2,7 +2,7 @@ package croftboard.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Amount;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
@@ -23,7 +23,7 @@ class ScalingOutsideTest {
     @Test
     void pounds_for348Portions_are4lb5AndAHalfOz() {
         Ratio factor = Ratio.of(348, 100);
-        Amount scaled = TinyBook.amount("20 oz").times(factor).in(Unit.POUND);
+        Amount scaled = FoodBook.amount("20 oz").times(factor).in(Unit.POUND);
         assertThat(factor.toDecimal(2)).isEqualByComparingTo("3.48");
         assertThat(scaled.value()).isEqualTo(Ratio.decimal("4.35"));
         Ratio ounces = scaled.value().minus(Ratio.of(4)).times(16);
@@ -52,13 +52,13 @@ class ScalingOutsideTest {
     /** The same page prints the 8 oz row as "4 (1/2 lb)": its own slip. 8 oz is half a pound, 4 oz is a quarter. */
     @Test
     void slipInTheEightOunceRow_isNotOurs() {
-        assertThat(TinyBook.amount("1/2 lb").in(Unit.OUNCE).value()).isEqualTo(Ratio.of(8)).isNotEqualTo(Ratio.of(4));
+        assertThat(FoodBook.amount("1/2 lb").in(Unit.OUNCE).value()).isEqualTo(Ratio.of(8)).isNotEqualTo(Ratio.of(4));
     }
 
     /** Card A-1(3): 102 lb on hand, 30 lb for 100 portions: factor 3.40, 340 portions. */
     @Test
     void factor_forWhatIsOnHand() {
-        Ratio factor = TinyBook.grams("102 lb").over(TinyBook.grams("30 lb"));
+        Ratio factor = FoodBook.grams("102 lb").over(FoodBook.grams("30 lb"));
         assertThat(factor.toDecimal(2)).isEqualByComparingTo("3.40");
         assertThat(factor.times(100)).isEqualTo(Ratio.of(340));
     }
@@ -66,7 +66,7 @@ class ScalingOutsideTest {
     /** Card A-1(3): 3 oz portions for the recipe's 4 oz, 348 servings: .75, 261, factor 2.61. */
     @Test
     void factor_forAnotherPortionSize() {
-        Ratio size = TinyBook.grams("3 oz").over(TinyBook.grams("4 oz"));
+        Ratio size = FoodBook.grams("3 oz").over(FoodBook.grams("4 oz"));
         assertThat(size).isEqualTo(Ratio.decimal(".75"));
         assertThat(size.times(348)).isEqualTo(Ratio.of(261));
         assertThat(size.times(348).over(100).toDecimal(2)).isEqualByComparingTo("2.61");
@@ -80,10 +80,10 @@ class ScalingOutsideTest {
     void water_for333Portions_isThePrintedSum() {
         Ratio printed = Ratio.ZERO;
         for (String part : new String[] {"19 gal", "3 qt", "1 pt", "1 cup", "10 tbsp", "2-3/4 tsp"}) {
-            printed = printed.plus(TinyBook.amount(part).base());
+            printed = printed.plus(FoodBook.amount(part).base());
         }
-        Ratio scaled = TinyBook.amount("6 gal").times(Ratio.decimal("3.33")).base();
-        assertThat(scaled.over(TinyBook.amount("19.98 gal").base())).isEqualTo(Ratio.ONE);
+        Ratio scaled = FoodBook.amount("6 gal").times(Ratio.decimal("3.33")).base();
+        assertThat(scaled.over(FoodBook.amount("19.98 gal").base())).isEqualTo(Ratio.ONE);
         Ratio off = printed.minus(scaled).over(Unit.TEASPOON.base());
         assertThat(off.max(off.negate())).isLessThanOrEqualTo(Ratio.of(1, 8));
     }

@@ -2,7 +2,7 @@ package croftboard.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Amount;
 import croftboard.measure.Ratio;
 import java.math.BigDecimal;
@@ -17,7 +17,7 @@ class StandardRecipeOutsideTest {
     private static Ratio sum(String text) {
         Ratio sum = Ratio.ZERO;
         for (String part : text.split(" \\+ ")) {
-            sum = sum.plus(TinyBook.amount(part).base());
+            sum = sum.plus(FoodBook.amount(part).base());
         }
         return sum;
     }
@@ -25,7 +25,7 @@ class StandardRecipeOutsideTest {
     private static Ratio scaled(String text, Ratio factor) {
         Ratio sum = Ratio.ZERO;
         for (String part : text.split(" \\+ ")) {
-            sum = sum.plus(TinyBook.amount(part).times(factor).base());
+            sum = sum.plus(FoodBook.amount(part).times(factor).base());
         }
         return sum;
     }
@@ -68,7 +68,7 @@ class StandardRecipeOutsideTest {
     @Test
     void stewSaltRow_isNotProportional() {
         assertThat(sum("1-1/2 tsp")).isGreaterThan(sum("1-1/4 tsp"));
-        assertThat(TinyBook.amount("1-1/2 tsp").times(Ratio.of(5, 2)).value())
+        assertThat(FoodBook.amount("1-1/2 tsp").times(Ratio.of(5, 2)).value())
                 .isEqualTo(Amount.number("3-3/4").orElseThrow());
     }
 

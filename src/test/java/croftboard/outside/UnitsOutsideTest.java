@@ -2,7 +2,7 @@ package croftboard.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
 import java.math.BigDecimal;
@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Sizes of units against UCUM 2.2, NIST Handbook 44 Appendix C and the values printed in household tables. */
 class UnitsOutsideTest {
     private static Ratio base(String amount) {
-        return TinyBook.amount(amount).base();
+        return FoodBook.amount(amount).base();
     }
 
     /** Exact sizes computed from the definitions of UCUM 2.2 (ucum-essence.xml, 2024-06-17); every decimal is printed. */
@@ -141,7 +141,7 @@ class UnitsOutsideTest {
     /** Same manual: 450 bushels of ear corn, two for one shelled: 225. */
     @Test
     void earCorn_450Bushels_is225Shelled() {
-        assertThat(TinyBook.amount("450 bushels").times(Ratio.of(1, 2)).base()).isEqualTo(base("225 bushels"));
+        assertThat(FoodBook.amount("450 bushels").times(Ratio.of(1, 2)).base()).isEqualTo(base("225 bushels"));
     }
 
     /** Food for a crowd, K-State county agent (ruralmessenger.com): 14 qt potato salad and 9 qt coleslaw per 100. */

@@ -3,7 +3,7 @@ package croftboard.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import croftboard.book.Book;
-import croftboard.book.TinyBook;
+import croftboard.book.FoodBook;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
 import croftboard.need.RecipeTree;
@@ -14,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Trim, cooking loss, and what dry food becomes when cooked. */
 class YieldTestOutsideTest {
     private static Ratio percent(String edible, String purchased) {
-        return TinyBook.grams(edible).over(TinyBook.grams(purchased)).times(100);
+        return FoodBook.grams(edible).over(FoodBook.grams(purchased)).times(100);
     }
 
-    private static RecipeTree.Weighed line(TinyBook.Food food, String line) {
-        Book book = new TinyBook().food(food).recipe("dish", "1 lb", line).build();
+    private static RecipeTree.Weighed line(FoodBook.Food food, String line) {
+        Book book = new FoodBook().food(food).recipe("dish", "1 lb", line).build();
         return new RecipeTree(book).lines(book.recipe("dish")).get(0);
     }
 
@@ -51,8 +51,8 @@ class YieldTestOutsideTest {
     /** The same page's follow-up, answer not shown: 85 portions of 170 g are 14.45 kg EP, 16.33 kg AP (check). */
     @Test
     void striploinFor85Portions() {
-        RecipeTree.Weighed w = line(TinyBook.food("striploin").cut("trimmed", Ratio.decimal("0.885")),
-                TinyBook.amount("170 g").times(Ratio.of(85)).value() + " g striploin, trimmed");
+        RecipeTree.Weighed w = line(FoodBook.food("striploin").cut("trimmed", Ratio.decimal("0.885")),
+                FoodBook.amount("170 g").times(Ratio.of(85)).value() + " g striploin, trimmed");
         assertThat(w.ep().over(1000)).isEqualTo(Ratio.decimal("14.45"));
         assertThat(w.ap().over(1000).toDecimal(2)).isEqualByComparingTo("16.33");
     }
@@ -60,8 +60,8 @@ class YieldTestOutsideTest {
     /** Basic Kitchen and Food Service Management, Yield Testing (opentextbc.ca, CC BY): 1 kg carrots, 800 g peeled. */
     @Test
     void peeledCarrots_are80Percent() {
-        RecipeTree.Weighed w = line(TinyBook.food("carrot").cut("peeled", Ratio.decimal("0.80")), "1 kg AP carrot, peeled");
-        assertThat(w.ep()).isEqualTo(TinyBook.grams("800 g"));
+        RecipeTree.Weighed w = line(FoodBook.food("carrot").cut("peeled", Ratio.decimal("0.80")), "1 kg AP carrot, peeled");
+        assertThat(w.ep()).isEqualTo(FoodBook.grams("800 g"));
     }
 
     /**
@@ -71,7 +71,7 @@ class YieldTestOutsideTest {
     @ParameterizedTest(name = "1 lb dry {0}: {1} of {2} a cup, {3} lb cooked")
     @CsvSource({"pinto beans, 5.25 cups, 171 g, 1.979, 3", "brown rice, 6.5 cups, 202 g, 2.8946, 4"})
     void cookedWeightOfAPoundDry(String food, String cups, String cup, String printed, int places) {
-        RecipeTree.Weighed w = line(TinyBook.food("cooked").measure("1 cup", cup), cups + " cooked");
+        RecipeTree.Weighed w = line(FoodBook.food("cooked").measure("1 cup", cup), cups + " cooked");
         Ratio pounds = w.ep().over(Unit.POUND.base());
         Ratio cutOff = Ratio.of(pounds.times((long) Math.pow(10, places)).floor()).over((long) Math.pow(10, places));
         assertThat(cutOff.toDecimal(places)).isEqualByComparingTo(printed);
@@ -80,6 +80,6 @@ class YieldTestOutsideTest {
     /** The same source: 21 quarter-cups of cooked pinto beans a pound are 5.25 cups. */
     @Test
     void quarterCups_21_are5AndAQuarterCups() {
-        assertThat(TinyBook.amount("1/4 cup").times(Ratio.of(21)).base()).isEqualTo(TinyBook.amount("5-1/4 cups").base());
+        assertThat(FoodBook.amount("1/4 cup").times(Ratio.of(21)).base()).isEqualTo(FoodBook.amount("5-1/4 cups").base());
     }
 }

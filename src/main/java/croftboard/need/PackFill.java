@@ -1,16 +1,18 @@
-package croftboard.menu;
+package croftboard.need;
 
-import croftboard.need.WeekProblem;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whole packs for one item by one greedy rule, fast: no allocation after the start. Not safe for several threads. */
-final class GreedyFill {
+/**
+ * Whole packs for one item by one greedy rule: each time the pack that costs least for the milligrams it serves, surplus
+ * counted at its worth. Fast: no allocation after the start. Not safe for several threads.
+ */
+public final class PackFill {
     /** Price of a day on which something is missing, beside {@link #SHORT_PER_GRAM}: steep, or menus come out that cannot be bought. */
-    static final long SHORT_CENTS = 30_000;
+    public static final long SHORT_CENTS = 30_000;
     private static final double SHORT_PER_GRAM = 40;
     private final int days;
-    private final double[][] cents;
+    private final int[][] offer;
     private final long[][] packMg;
     private final int[][] day;
     private final int[][] most;
@@ -24,11 +26,13 @@ final class GreedyFill {
     private final int[][] stockUntil;
     private final long[] left;
     private final int[] free;
+    private double surplusCents;
+    private long missingMg;
 
-    GreedyFill(WeekProblem problem, double[] packCents) {
+    public PackFill(WeekProblem problem) {
         int items = problem.items().size();
         days = problem.days();
-        cents = new double[items][];
+        offer = new int[items][];
         packMg = new long[items][];
         day = new int[items][];
         most = new int[items][];
@@ -45,36 +49,35 @@ final class GreedyFill {
         for (int i = 0; i < items; i++) {
             offers.add(new ArrayList<>());
         }
-        for (int o = 0; o < packCents.length; o++) {
+        for (int o = 0; o < problem.offers().size(); o++) {
             offers.get(problem.offers().get(o).item()).add(o);
         }
         int widest = 1;
         for (int i = 0; i < items; i++) {
-            load(problem, i, offers.get(i), packCents);
+            load(problem, i, offers.get(i));
             widest = Math.max(widest, offers.get(i).size());
         }
         free = new int[widest];
     }
 
-    private void load(WeekProblem problem, int i, List<Integer> offers, double[] packCents) {
+    private void load(WeekProblem problem, int i, List<Integer> offers) {
         WeekProblem.Item item = problem.items().get(i);
         life[i] = item.lifeDays();
         keptPerMg[i] = item.keptCentsPerMg().toDouble();
         wastePerMg[i] = item.wasteCentsPerMg().toDouble();
         int n = offers.size();
-        cents[i] = new double[n];
+        offer[i] = offers.stream().mapToInt(o -> o).toArray();
         packMg[i] = new long[n];
         day[i] = new int[n];
         most[i] = new int[n];
         least[i] = new int[n];
         keeps[i] = new boolean[n];
         for (int q = 0; q < n; q++) {
-            WeekProblem.Offer offer = problem.offers().get(offers.get(q));
-            cents[i][q] = packCents[offers.get(q)];
-            packMg[i][q] = offer.packMg();
-            day[i][q] = problem.deliveries().get(offer.delivery()).day();
-            most[i][q] = offer.maxPacks();
-            least[i][q] = offer.minPacks();
+            WeekProblem.Offer o = problem.offers().get(offer[i][q]);
+            packMg[i][q] = o.packMg();
+            day[i][q] = problem.deliveries().get(o.delivery()).day();
+            most[i][q] = o.maxPacks();
+            least[i][q] = o.minPacks();
             keeps[i][q] = item.keeps(day[i][q]);
         }
         List<WeekProblem.ItemStock> lots = problem.stock().stream().filter(s -> s.item() == i)
@@ -84,30 +87,55 @@ final class GreedyFill {
         stockUntil[i] = lots.stream().mapToInt(s -> Math.min(days - 1, s.until())).toArray();
     }
 
-    /** Cents, rounded, for the packs that meet the need; what is missing counts steeply. @param need mg by day */
-    long cents(int item, long[] need) {
+    /**
+     * Buys for one item.
+     *
+     * @param need milligrams by day, stock not yet taken off
+     * @param packCents what a pack of each offer counts for; infinite: it cannot be had
+     * @param packs set to the packs of the item's offers; others are left alone
+     * @return cents for packs and surplus, rounded; what is missing counts steeply
+     */
+    public long fill(int item, long[] need, double[] packCents, int[] packs) {
         System.arraycopy(need, 0, left, 0, days);
         takeStock(item);
+        surplusCents = 0;
+        missingMg = 0;
         double total = 0;
-        for (int q = 0; q < day[item].length; q++) {
+        int[] ids = offer[item];
+        for (int q = 0; q < ids.length; q++) {
             free[q] = most[item][q] - least[item][q];
+            packs[ids[q]] = least[item][q];
             for (int k = 0; k < least[item][q]; k++) {
-                total += buy(item, q);
+                total += packCents[ids[q]] == Double.POSITIVE_INFINITY ? 0 : packCents[ids[q]];
+                buy(item, q);
             }
         }
         for (int d = 0; d < days; d++) {
             while (left[d] > 0) {
-                int best = cheapest(item, d);
+                int best = cheapest(item, d, packCents);
                 if (best < 0) {
                     total += SHORT_CENTS + left[d] / 1000.0 * SHORT_PER_GRAM;
+                    missingMg += left[d];
                     left[d] = 0;
                 } else {
                     free[best]--;
-                    total += buy(item, best);
+                    packs[ids[best]]++;
+                    total += packCents[ids[best]];
+                    buy(item, best);
                 }
             }
         }
-        return Math.round(total);
+        return Math.round(total + surplusCents);
+    }
+
+    /** Of the last fill: what its surplus costs; less than nothing when it keeps. */
+    public double surplusCents() {
+        return surplusCents;
+    }
+
+    /** Of the last fill: milligrams that nothing can meet. */
+    public long missingMg() {
+        return missingMg;
     }
 
     private void takeStock(int item) {
@@ -122,12 +150,13 @@ final class GreedyFill {
     }
 
     /** The pack with the least cents for a milligram that it serves. */
-    private int cheapest(int item, int d) {
+    private int cheapest(int item, int d, double[] packCents) {
         int best = -1;
         double least = Double.MAX_VALUE;
         for (int q = 0; q < day[item].length; q++) {
             int t = day[item][q];
-            if (free[q] == 0 || t > d || d > t + life[item]) {
+            double price = packCents[offer[item][q]];
+            if (free[q] == 0 || t > d || d > t + life[item] || price == Double.POSITIVE_INFINITY) {
                 continue;
             }
             long pack = packMg[item][q];
@@ -137,7 +166,7 @@ final class GreedyFill {
                 served += left[e];
             }
             served = Math.min(served, pack);
-            double each = (cents[item][q] + surplus(item, q, pack - served)) / served;
+            double each = (price + surplus(item, q, pack - served)) / served;
             if (each < least) {
                 least = each;
                 best = q;
@@ -151,7 +180,7 @@ final class GreedyFill {
         return mg * (keeps[item][q] ? -keptPerMg[item] : wastePerMg[item]);
     }
 
-    private double buy(int item, int q) {
+    private void buy(int item, int q) {
         long pack = packMg[item][q];
         int end = Math.min(days - 1, day[item][q] + life[item]);
         for (int d = day[item][q]; d <= end && pack > 0; d++) {
@@ -159,6 +188,6 @@ final class GreedyFill {
             pack -= take;
             left[d] -= take;
         }
-        return cents[item][q] + surplus(item, q, pack);
+        surplusCents += surplus(item, q, pack);
     }
 }
