@@ -51,7 +51,7 @@ public final class Demand {
         return p;
     }
 
-    /** Enough portions that what lies above is less likely than {@link #TAIL}, for either distribution. */
+    /** Enough portions that what lies above is less likely than one in a million, up to a coefficient of variation of 1. */
     private static int room(double mean, double deviation) {
         return (int) Math.ceil(mean + 14 * deviation + 40);
     }
