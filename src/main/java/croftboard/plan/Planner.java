@@ -93,7 +93,7 @@ public final class Planner {
                 localWorth = r.localWorth();
                 bound = Optional.of(r.boundCents());
             });
-            how = relaxed.isPresent() ? "" : "the exact solver is not there for this machine: the orders are complete, "
+            how = relaxed.isPresent() ? "" : "no proof can be run on this machine: the orders are complete, "
                     + "found by search, and nothing is proved about them";
         }
 
