@@ -142,8 +142,9 @@ public final class Planner {
 
         private void settle() {
             Sourcing sourcing = new Sourcing(problem, localWorth);
-            Sourcing.Orders exact = sourcing.exact(choice, orders, budget.exactMillis(), budget.nodes());
-            take(choice, exact);
+            if (budget.exactMillis() > 0 || budget.nodes() > 0) {
+                take(choice, sourcing.exact(choice, orders, budget.exactMillis(), budget.nodes()));
+            }
             Sourcing.Orders fresher = sourcing.fresher(choice, orders);
             if (fresher.complete() && fresher.valueCents() >= orders.valueCents()) {
                 orders = fresher;
