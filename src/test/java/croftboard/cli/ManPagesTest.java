@@ -15,7 +15,7 @@ class ManPagesTest {
     @Test
     void man_writesOnePageACommand_withItsExitCodes() throws Exception {
         Desk desk = new Desk(folder, Desk.always(true));
-        Desk.Run run = desk.run("man", folder.resolve("man").toString());
+        Desk.Run run = desk.runAsTyped("man", folder.resolve("man").toString());
         assertThat(run.code()).isZero();
         for (String name : List.of("croftboard", "croftboard-plan", "croftboard-check", "croftboard-show",
                 "croftboard-scale", "croftboard-post")) {
