@@ -8,7 +8,7 @@ import java.util.List;
  * a test holds it against docs/schema.
  */
 enum Form {
-    INGREDIENT("ingredients", "name origin allergens storage keeps",
+    INGREDIENT("ingredients#ingredient", "name origin allergens storage keeps",
             "label gluten_grains tcs thaw keep_worth par free salt cuts measures substitutes"),
     CUT("ingredients#cut", "yield source", ""),
     MEASURE("ingredients#measure", "measure weighs source", "cut of"),
@@ -22,7 +22,7 @@ enum Form {
     INGREDIENT_LINE("recipes#line", "use", "ahead substitute"),
     STEP("recipes#step", "do", "station active per_portion unattended uses"),
 
-    VENDOR("vendor", "name kind place deliveries offers", "minimum fee may_buy commitments priorities"),
+    VENDOR("vendor#vendor", "name kind place deliveries offers", "minimum fee may_buy commitments priorities"),
     PLACE("vendor#place", "town state latitude longitude", ""),
     DELIVERY("vendor#delivery", "day cut_off", ""),
     OFFER("vendor#offer", "item pack holds price grown_at weeks", "as breaks on processed_at local_part"),
@@ -30,7 +30,7 @@ enum Form {
     EXPECTED("vendor#expected", "from to packs confidence", ""),
     COMMITMENT("vendor#commitment", "item pack from to packs", ""),
 
-    KITCHEN("kitchen", "open lines", "name place time_zone paper prep_days gap stations cooks receiving equipment "
+    KITCHEN("kitchen#kitchen", "open lines", "name place time_zone paper prep_days gap stations cooks receiving equipment "
             + "surplus_worth portions waste promises local health_code"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),
@@ -49,7 +49,7 @@ enum Form {
     HEALTH_CODE("kitchen#health_code", "edition authority", ""),
 
     TARGET("targets#target", "weeks local", ""),
-    DEMAND("demand", "lines", "cv weeks"),
+    DEMAND("demand#demand", "lines", "cv weeks"),
     DEMAND_LINE("demand#line", "", "cv mon tue wed thu fri sat sun"),
     DEMAND_FACTOR("demand#factor", "weeks times", ""),
     CLOSURE("closures#closure", "date why", ""),
@@ -73,7 +73,7 @@ enum Form {
         return text.isEmpty() ? List.of() : List.of(text.split(" "));
     }
 
-    /** {@code FILE} or {@code FILE#DEFINITION}: where docs/schema describes it. */
+    /** {@code FILE#DEFINITION}: where docs/schema describes it. */
     String schema() {
         return schema;
     }
