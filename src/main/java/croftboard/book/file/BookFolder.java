@@ -10,7 +10,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Gathers the files of a book from its folder: only its own four folders, nothing larger than 1 MB, nothing outside. */
+/**
+ * Gathers the files of a book from its folder: only its own four folders, nothing larger than 1 MB,
+ * nothing outside.
+ */
 final class BookFolder {
     static final List<String> FOLDERS = List.of("kitchen", "recipes", "farms", "seasons");
     private static final int MOST_FILES = 5_000;
@@ -70,7 +73,8 @@ final class BookFolder {
             return;
         }
         try (Stream<Path> children = Files.list(folder)) {
-            children.sorted().limit(MOST_FILES + 1L).forEach(c -> take(c, name + "/" + c.getFileName(), depth + 1));
+            children.sorted().limit(MOST_FILES + 1L)
+                    .forEach(c -> take(c, name + "/" + c.getFileName(), depth + 1));
         }
     }
 

@@ -24,7 +24,8 @@ final class Fields {
         if (!(node instanceof Node.Mapping mapping)) {
             if (!(node instanceof Node.Gone)) {
                 notebook.fault(node.spot(), what + " is not written as key: value lines",
-                        "give it the keys " + String.join(", ", form.required().isEmpty() ? form.known() : form.required()));
+                        "give it the keys " + String.join(", ", form.required().isEmpty() ? form.known()
+                        : form.required()));
             }
             return new Fields(spot, everythingGone(form, spot));
         }
@@ -35,7 +36,8 @@ final class Fields {
                 notebook.fault(pair.key().spot(), "unknown key " + Notebook.show(key) + " in " + what,
                         remedy(notebook, form, pair, mapping.flow()));
             } else if (values.putIfAbsent(key, pair.value()) != null) {
-                notebook.fault(pair.key().spot(), "the key [" + key + "] stands twice in " + what, "keep one of them");
+                notebook.fault(pair.key().spot(), "the key [" + key + "] stands twice in " + what,
+                        "keep one of them");
             }
         }
         for (String key : form.required()) {

@@ -27,11 +27,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** The schemas under docs/schema say the same as the reader: same keys, same required keys, and they take real books. */
+/**
+ * The schemas under docs/schema say the same as the reader: same keys, same required keys, and they
+ * take real books.
+ */
 class SchemaTest {
     private static final Path SCHEMAS = Path.of("docs/schema");
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7);
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7);
     private final Map<String, Schema> schemas = new HashMap<>();
 
     @Test
@@ -40,8 +44,10 @@ class SchemaTest {
             String[] where = form.schema().split("#");
             JsonNode definition = json(where[0]).at("/$defs/" + where[1]);
             assertThat(definition.isMissingNode()).as(form.schema()).isFalse();
-            assertThat(definition.get("additionalProperties").asBoolean(true)).as(form + " refuses unknown keys").isFalse();
-            assertThat(names(definition.get("properties"))).as(form + " keys").isEqualTo(new TreeSet<>(form.known()));
+            assertThat(definition.get("additionalProperties").asBoolean(true))
+                    .as(form + " refuses unknown keys").isFalse();
+            assertThat(names(definition.get("properties"))).as(form + " keys")
+                    .isEqualTo(new TreeSet<>(form.known()));
             TreeSet<String> required = new TreeSet<>();
             definition.get("required").forEach(r -> required.add(r.asText()));
             assertThat(required).as(form + " required").isEqualTo(new TreeSet<>(form.required()));
@@ -78,27 +84,37 @@ class SchemaTest {
     void demoBook_fitsItsSchemas() {
         SortedMap<String, byte[]> files = new TreeMap<>();
         BookFolder.FOLDERS.stream().map(Path::of).filter(Files::isDirectory).forEach(folder ->
-                SmallKitchen.files(folder).forEach((path, content) -> files.put(folder + "/" + path, content)));
+                SmallKitchen.files(folder).forEach((path, content) ->
+                files.put(folder + "/" + path, content)));
         assumeThat(files).isNotEmpty();
         assertThat(misfits(files)).isEmpty();
     }
 
     @Test
     void whatTheReaderRefusesInOneValue_theSchemaRefusesToo() {
-        assertThat(misfits(new SmallKitchen().change("recipes/dishes.yaml", "price: $9.50", "price: 9.50").files())).isNotEmpty();
-        assertThat(misfits(new SmallKitchen().change("recipes/dishes.yaml", "price:", "prise:").files())).isNotEmpty();
-        assertThat(misfits(new SmallKitchen().change("farms/hollow-brook.yaml", "from: W22", "from: W2").files())).isNotEmpty();
-        assertThat(misfits(new SmallKitchen().change("kitchen/kitchen.yaml", "$150 each", "$150").files())).isNotEmpty();
-        assertThat(misfits(new SmallKitchen().change("kitchen/ingredients/fresh.yaml", "allergens: none", "allergens: milk").files())).isNotEmpty();
-        assertThat(misfits(new SmallKitchen().change("seasons/events.yaml", "share: 70%", "share: 0.7").files())).isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("recipes/dishes.yaml", "price: $9.50", "price: 9.50")
+                .files())).isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("recipes/dishes.yaml", "price:", "prise:").files()))
+                .isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("farms/hollow-brook.yaml", "from: W22", "from: W2")
+                .files())).isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("kitchen/kitchen.yaml", "$150 each", "$150").files()))
+                .isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("kitchen/ingredients/fresh.yaml", "allergens: none",
+                "allergens: milk").files())).isNotEmpty();
+        assertThat(misfits(new SmallKitchen().change("seasons/events.yaml", "share: 70%", "share: 0.7")
+                .files())).isNotEmpty();
     }
 
     private List<String> misfits(SortedMap<String, byte[]> files) {
         List<String> misfits = new ArrayList<>();
-        files.forEach((path, content) -> FileKind.of(path).filter(k -> path.endsWith(".yaml")).ifPresent(kind -> {
+        files.forEach((path, content) -> FileKind.of(path).filter(k -> path.endsWith(".yaml"))
+                .ifPresent(kind -> {
             Notebook notebook = new Notebook();
-            Node root = new YamlText(path, notebook).read(new String(content, StandardCharsets.UTF_8)).orElseThrow();
-            for (Error error : schemas.computeIfAbsent(kind.name().toLowerCase(Locale.ROOT), this::schema).validate(json(root))) {
+            Node root = new YamlText(path, notebook).read(new String(content, StandardCharsets.UTF_8))
+                    .orElseThrow();
+            for (Error error : schemas.computeIfAbsent(kind.name().toLowerCase(Locale.ROOT), this::schema)
+                    .validate(json(root))) {
                 misfits.add(path + ": " + error);
             }
         }));
