@@ -87,8 +87,8 @@ final class CsvText {
         for (Cell cell : cells) {
             if (!columns.contains(cell.text())) {
                 notebook.fault(cell.spot(), "unknown column " + Notebook.show(cell.text()),
-                        notebook.nearest().of(cell.text(), columns).map(c -> "did you mean [" + c + "]?")
-                                .orElse("the columns are " + String.join(",", columns)));
+                        notebook.meant(cell.text(), columns, "the columns are "
+                        + String.join(",", columns)));
                 right = false;
             } else if (header.contains(cell.text())) {
                 notebook.fault(cell.spot(), "the column [" + cell.text() + "] stands twice",

@@ -59,8 +59,8 @@ final class EventReader {
                     croftboard.book.Promises.Diet.VEGAN))),
                     c.spot(), before));
         }
-        if (f.get("menu") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an event without a menu",
+        if (f.isEmptyList("menu")) {
+            notebook.fault(f.get("menu").spot(), "an event without a menu",
                     "write at least one {id: ..., course: ..., share: 100%}");
         }
         return List.copyOf(menu);

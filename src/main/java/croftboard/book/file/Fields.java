@@ -90,6 +90,11 @@ final class Fields {
         return has(key) ? read.apply(get(key)) : otherwise;
     }
 
+    /** Whether the key holds a list without items: {@code []}. */
+    boolean isEmptyList(String key) {
+        return get(key) instanceof Node.Sequence sequence && sequence.items().isEmpty();
+    }
+
     /** The items of a list; none when the key is absent. */
     List<Node> list(String key, Values values) {
         return values.list(get(key));

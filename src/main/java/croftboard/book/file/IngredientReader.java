@@ -127,8 +127,7 @@ final class IngredientReader {
 
     private String cutsOf(String cut, Map<String, Cut> cuts) {
         return cuts.isEmpty() ? "leave cut out, or add it under cuts"
-                : notebook.nearest().of(cut, cuts.keySet()).map(c -> "did you mean [" + c + "]?")
-                .orElse("the cuts are " + String.join(", ", cuts.keySet()));
+                : notebook.meant(cut, cuts.keySet(), "the cuts are " + String.join(", ", cuts.keySet()));
     }
 
     private List<Substitute> substitutes(Fields f) {

@@ -52,8 +52,9 @@ final class KitchenReader {
             }
         }
         Set<DayOfWeek> open = f.get("open", values::days);
-        if (f.get("open") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a kitchen that never opens", "name the open days: [mon, tue]");
+        if (f.isEmptyList("open")) {
+            notebook.fault(f.get("open").spot(), "a kitchen that never opens",
+                    "name the open days: [mon, tue]");
         }
         PortionWorth portions = portions(f);
         PromisesReader.Health health = f.or("health_code", new PromisesReader.Health("", ""),
@@ -77,10 +78,8 @@ final class KitchenReader {
         return values.value(node, "a time zone like America/New_York", ZoneId.of("UTC"), s -> {
             Set<String> known = ZoneId.getAvailableZoneIds();
             if (!known.contains(s.text())) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time zone", notebook.nearest()
-                        .of(s.text(), known)
-                        .map(z -> "did you mean [" + z + "]?")
-                        .orElse("write for example America/New_York"));
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time zone",
+                        notebook.meant(s.text(), known, "write for example America/New_York"));
                 return null;
             }
             return ZoneId.of(s.text());
@@ -107,8 +106,8 @@ final class KitchenReader {
                     l.get("course", values::id), run,
                     standing), l.get("id").spot(), notebook.faultCount()));
         }
-        if (f.get("lines") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a kitchen without lines",
+        if (f.isEmptyList("lines")) {
+            notebook.fault(f.get("lines").spot(), "a kitchen without lines",
                     "add at least one {id: ..., name: ..., course: ..., run: 1 day}");
         }
         return List.copyOf(lines);

@@ -97,9 +97,7 @@ final class LineChecks {
         }
         if (!ingredient.cuts().containsKey(cut.get())) {
             notebook.fault(cutSpot, "[" + ingredient.id() + "] has no cut " + Notebook.show(cut.get()),
-                    notebook.nearest()
-                    .of(cut.get(), ingredient.cuts().keySet()).map(c -> "did you mean [" + c + "]?")
-                    .orElse("its cuts are " + cuts));
+                    notebook.meant(cut.get(), ingredient.cuts().keySet(), "its cuts are " + cuts));
             return false;
         }
         return true;

@@ -97,8 +97,7 @@ final class Links {
     }
 
     private String remedy(Pointer pointer, Set<String> words) {
-        return notebook.nearest().of(pointer.word(), words).map(m -> "did you mean [" + m + "]?")
-                .orElse(switch (pointer.to()) {
+        return notebook.meant(pointer.word(), words, switch (pointer.to()) {
             case INGREDIENT -> "add it under kitchen/ingredients/";
             case ITEM -> "add it under kitchen/ingredients/ or recipes/";
             case DISH -> "add it under recipes/";
@@ -134,9 +133,8 @@ final class Links {
             Optional<Kitchen.Equipment> equipment = Optional.ofNullable(byId.get(use.equipment()));
             if (equipment.isEmpty() && Values.isId(use.equipment())) {
                 notebook.fault(use.spot(), "no equipment is called " + Notebook.show(use.equipment()),
-                        notebook.nearest().of(use.equipment(), byId.keySet())
-                        .map(m -> "did you mean [" + m + "]?")
-                                .orElse(few("the equipment is ", byId.keySet(),
+                        notebook.meant(use.equipment(), byId.keySet(),
+                        few("the equipment is ", byId.keySet(),
                                 "add it to kitchen/kitchen.yaml")));
             }
             equipment.filter(e -> use.unit().isPresent() && !use.matches(e.unit())).ifPresent(e ->

@@ -2,6 +2,7 @@ package croftboard.book.file;
 
 import croftboard.book.Fault;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -97,6 +98,11 @@ final class Notebook {
 
     boolean isUnread(FileKind kind) {
         return unread.contains(kind);
+    }
+
+    /** {@code did you mean [x]?} with the nearest known word, or the other remedy when none is near. */
+    String meant(String word, Collection<String> known, String otherwise) {
+        return nearest.of(word, known).map(m -> "did you mean [" + m + "]?").orElse(otherwise);
     }
 
     Nearest nearest() {

@@ -86,8 +86,8 @@ final class OfferReader {
                         "name one of its delivery days, or add the delivery");
             }
         }
-        if (f.get("on") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an offer on no day", "leave on out for all delivery days");
+        if (f.isEmptyList("on")) {
+            notebook.fault(f.get("on").spot(), "an offer on no day", "leave on out for all delivery days");
         }
         return on;
     }
@@ -129,8 +129,8 @@ final class OfferReader {
             }
             weeks.add(expected);
         }
-        if (f.get("weeks") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an offer in no week",
+        if (f.isEmptyList("weeks")) {
+            notebook.fault(f.get("weeks").spot(), "an offer in no week",
                     "write {from: ..., to: ..., packs: ..., confidence: ...}");
         }
         return List.copyOf(weeks);

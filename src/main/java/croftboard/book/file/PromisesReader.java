@@ -129,8 +129,8 @@ final class PromisesReader {
         if (!inForce.equals(Values.NOTHING) && !ids.contains(inForce)
                 && f.get("definitions") instanceof Node.Sequence) {
             notebook.fault(f.get("in_force").spot(), "there is no definition " + Notebook.show(inForce),
-                    notebook.nearest().of(inForce, ids).map(m -> "did you mean [" + m + "]?")
-                            .orElse(ids.isEmpty() ? "add it under definitions" : "the definitions are "
+                    notebook.meant(inForce, ids, ids.isEmpty() ? "add it under definitions"
+                    : "the definitions are "
                             + String.join(", ", ids)));
         }
         return new LocalRules(inForce, List.copyOf(definitions));

@@ -82,8 +82,9 @@ final class RecipeReader {
         Amount makes = f.get("makes", quantities::weight);
         List<Line> ingredients = f.list("ingredients", values).stream().flatMap(n -> lines.read(n).stream())
                 .toList();
-        if (f.get("ingredients") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a recipe of nothing", "list at least one ingredient");
+        if (f.isEmptyList("ingredients")) {
+            notebook.fault(f.get("ingredients").spot(), "a recipe of nothing",
+                    "list at least one ingredient");
         }
         boolean dish = form == Form.DISH;
         List<Step> worked = f.list("steps", values).stream().map(n -> steps.read(n, dish)).toList();
@@ -116,8 +117,9 @@ final class RecipeReader {
 
     private Set<String> fits(Fields f) {
         Set<String> fits = f.get("fits", values::ids);
-        if (f.get("fits") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a dish that fits nowhere", "name courses or lines: [main]");
+        if (f.isEmptyList("fits")) {
+            notebook.fault(f.get("fits").spot(), "a dish that fits nowhere",
+                    "name courses or lines: [main]");
         }
         return fits;
     }

@@ -81,8 +81,7 @@ final class StatementReader {
         if (word.equals(Words.NONE)) {
             return "none stands alone, without a list";
         }
-        return notebook.nearest().of(word, known.keySet()).map(m -> "did you mean [" + m + "]?")
-                .orElse("the words are " + String.join(", ", known.keySet()));
+        return notebook.meant(word, known.keySet(), "the words are " + String.join(", ", known.keySet()));
     }
 
     /** One origin or a list of them. */

@@ -121,8 +121,7 @@ final class Values {
     }
 
     private String meant(String text, Map<String, ?> known, String wanted) {
-        return notebook.nearest().of(text, known.keySet()).map(m -> "did you mean [" + m + "]?")
-                .orElse("write " + wanted);
+        return notebook.meant(text, known.keySet(), "write " + wanted);
     }
 
     boolean yesNo(Node node) {

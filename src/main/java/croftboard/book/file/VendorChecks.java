@@ -129,8 +129,7 @@ final class VendorChecks {
         Set<String> ofItem = packs.get(item);
         if (ofItem == null) {
             notebook.fault(itemSpot, "[" + vendor + "] has no offer of " + Notebook.show(item),
-                    notebook.nearest().of(item, packs.keySet()).map(m -> "did you mean [" + m + "]?")
-                            .orElse("add the offer to farms/" + vendor + ".yaml"));
+                    notebook.meant(item, packs.keySet(), "add the offer to farms/" + vendor + ".yaml"));
         } else if (!ofItem.contains(pack)) {
             notebook.fault(packSpot, "[" + vendor + "] does not offer [" + item + "] in the pack "
                     + Notebook.show(pack),

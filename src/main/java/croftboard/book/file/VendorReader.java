@@ -81,8 +81,8 @@ final class VendorReader {
                 deliveries.add(delivery);
             }
         }
-        if (f.get("deliveries") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "no delivery day",
+        if (f.isEmptyList("deliveries")) {
+            notebook.fault(f.get("deliveries").spot(), "no delivery day",
                     "write at least one {day: ..., cut_off: ...}");
         }
         return List.copyOf(deliveries);
