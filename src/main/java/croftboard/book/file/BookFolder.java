@@ -1,6 +1,7 @@
 package croftboard.book.file;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -62,7 +63,7 @@ final class BookFolder {
             } else if (FileKind.isOfBook(name)) {
                 file(real, name);
             }
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             refuse(name, "the file cannot be read", "check the link or the file's permissions");
         }
     }

@@ -25,7 +25,7 @@ final class KitchenReader {
     static final List<String> NEEDED = List.of("name", "place", "time_zone", "paper", "gap", "stations",
             "cooks",
             "equipment", "surplus_worth", "portions", "waste", "promises", "local", "health_code");
-    private static final Map<String, String> PAPERS = Map.of("letter", "letter", "a4", "a4");
+    private static final Map<String, String> PAPERS = Words.same("letter", "a4");
     private static final Map<String, Storage> STORAGES = Words.of(Storage.values());
     private final Values values;
     private final Quantities quantities;

@@ -3,7 +3,7 @@ package croftboard.book.file;
 import croftboard.book.Kitchen;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
@@ -127,7 +127,7 @@ final class Links {
     }
 
     private void equipment(Kitchen kitchen) {
-        Map<String, Kitchen.Equipment> byId = new HashMap<>();
+        Map<String, Kitchen.Equipment> byId = new LinkedHashMap<>();
         kitchen.equipment().forEach(e -> byId.put(e.id(), e));
         for (StepReader.EquipmentUse use : notebook.uses()) {
             Optional<Kitchen.Equipment> equipment = Optional.ofNullable(byId.get(use.equipment()));

@@ -18,7 +18,7 @@ import java.util.Set;
 /** {@code recipes/*.yaml}: a map of id to dish or component. */
 final class RecipeReader {
     static final int LONGEST_LIFE_DAYS = 7;
-    private static final Map<String, Form> KINDS = Map.of("dish", Form.DISH, "component", Form.COMPONENT);
+    private static final Map<String, String> KINDS = Words.same("dish", "component");
     private static final Map<String, Hold> HOLDS = Words.of(Hold.values());
     private final Values values;
     private final Quantities quantities;
@@ -50,7 +50,7 @@ final class RecipeReader {
         String id = values.checkedId(key.text(), key.spot());
         Form form = form(node);
         Fields f = Fields.of(notebook, form, what(form) + Notebook.show(id), key.spot(), node);
-        f.get("kind", n -> values.word(n, KINDS, Form.DISH));
+        f.get("kind", n -> values.word(n, KINDS, "dish"));
         Recipe recipe = form == Form.WORTH_DISH ? worthOnly(id, f) : cooked(id, form, f);
         return notebook.wrote(recipe, key.spot(), before);
     }

@@ -33,7 +33,13 @@ final class Supply {
 
     void look() {
         for (Recipe recipe : book.recipes().values()) {
-            recipe.sale().ifPresent(s -> spread(recipe, inSeason(s)));
+            recipe.sale().ifPresent(s -> {
+                if (inSeason(s) == 0) {
+                    notebook.warn(notebook.spotOf(recipe), "[" + recipe.id()
+                            + "] is never in season: its weeks hold none of its seasons' weeks");
+                }
+                spread(recipe, inSeason(s));
+            });
         }
         Map<String, Long> sold = sold();
         needed.forEach((id, weeks) -> {

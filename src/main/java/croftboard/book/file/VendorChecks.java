@@ -102,9 +102,27 @@ final class VendorChecks {
                             "let each week stand once"));
             if (offersKnown) {
                 matches(vendor.id(), packs, commitment.item(), commitment.pack(),
-                        notebook.spotOf(commitment),
-                        notebook.spotOf(commitment, "pack"));
+                        notebook.spotOf(commitment), notebook.spotOf(commitment, "pack"));
+                covered(vendor, commitment);
             }
+        }
+    }
+
+    /** What the kitchen has promised to take must be there to be taken. */
+    private void covered(Vendor vendor, Commitment commitment) {
+        WeekTable offered = new WeekTable();
+        boolean any = false;
+        for (Offer offer : vendor.offers()) {
+            if (offer.item().equals(commitment.item()) && offer.pack().equals(commitment.pack())) {
+                offer.weeks().forEach(e -> offered.take(e.weeks()));
+                any = true;
+            }
+        }
+        String missing = offered.missingOf(commitment.weeks());
+        if (any && !missing.isEmpty()) {
+            notebook.fault(notebook.spotOf(commitment), "the offer of [" + commitment.item() + "] has no packs in "
+                    + missing + ", which the kitchen has promised to take",
+                    "shorten the commitment, or add the weeks to the offer");
         }
     }
 

@@ -28,7 +28,8 @@ final class Words {
 
     private Words() { }
 
-    private static Map<String, String> same(String... words) {
+    /** Words that stand for themselves, in that order. */
+    static Map<String, String> same(String... words) {
         Map<String, String> out = new LinkedHashMap<>();
         for (String word : words) {
             out.put(word, word);

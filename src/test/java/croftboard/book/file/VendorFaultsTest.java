@@ -101,6 +101,9 @@ class VendorFaultsTest {
             farm("commitment without an offer", "{item: carrot, pack: 25 lb sack",
                     "{item: «garlic, pack: 25 lb sack", "[hollow-brook] has no offer of [garlic]",
                     "add the offer"),
+            farm("commitment without packs", "from: W30, to: W38, packs: 1}", "from: W11, to: W38, packs: 1}",
+                    "the offer of [carrot] has no packs in W13..W21", "shorten the commitment")
+                    .expecting("- {item: «carrot, pack"),
             farm("commitments overlap", "{item: carrot, pack: 25 lb sack, from: W30, to: W38, packs: 1}",
                     "{item: carrot, pack: 25 lb sack, from: W30, to: W38, packs: 1}\n  - {item: "
                     + "«carrot, pack: "
