@@ -19,13 +19,16 @@ final class EveryMenu {
     private final long seed;
     private int[] bestMenu;
     private Sourcing.Orders best;
+    private boolean bestComplete;
 
-    EveryMenu(WeekProblem problem, Sourcing sourcing, long seed, int[] menu, Sourcing.Orders known) {
+    /** @param complete whether what is known already keeps every must */
+    EveryMenu(WeekProblem problem, Sourcing sourcing, long seed, int[] menu, Sourcing.Orders known, boolean complete) {
         this.problem = problem;
         this.sourcing = sourcing;
         this.seed = seed;
         bestMenu = menu;
         best = known;
+        bestComplete = complete;
     }
 
     static boolean suits(WeekProblem problem) {
@@ -81,14 +84,15 @@ final class EveryMenu {
         if (work.unitsOver(problem) > 0 || !work.missed().isEmpty()) {
             return;
         }
-        if (best.complete() && sourcing.valueWithFreeFood(menu) <= best.valueCents()) {
+        if (bestComplete && sourcing.valueWithFreeFood(menu) <= best.valueCents()) {
             return;
         }
         Sourcing.Orders orders = sourcing.exact(menu, sourcing.search(menu, seed, ROUNDS, () -> false), 0, NODES);
-        boolean better = orders.complete() && (!best.complete() || orders.valueCents() > best.valueCents());
+        boolean better = orders.complete() && (!bestComplete || orders.valueCents() > best.valueCents());
         if (better) {
             best = orders;
             bestMenu = menu.clone();
+            bestComplete = true;
         }
     }
 

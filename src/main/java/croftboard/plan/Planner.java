@@ -55,6 +55,7 @@ public final class Planner {
         private String how = "";
         private int[] choice;
         private Sourcing.Orders orders;
+        private WeekPlan best;
 
         Making(PlanRequest request, ProblemBuilder.Built built) {
             this.request = request;
@@ -83,7 +84,7 @@ public final class Planner {
                 request.progress().doing("orders to the last pack");
                 settle();
             }
-            return new PlanAnswer.Planned(plan(), request.stop().getAsBoolean());
+            return new PlanAnswer.Planned(plan(choice, orders), request.stop().getAsBoolean());
         }
 
         private void relax() {
@@ -92,13 +93,14 @@ public final class Planner {
                 localWorth = r.localWorth();
                 bound = Optional.of(r.boundCents());
             });
-            how = relaxed.isPresent() ? "" : "the exact solver is not there for this machine: the orders are complete, "
+            how = relaxed.isPresent() ? "" : "no proof can be run on this machine: the orders are complete, "
                     + "found by search, and nothing is proved about them";
         }
 
         private void tryEveryMenu() {
             request.progress().doing("every menu");
-            EveryMenu all = new EveryMenu(problem, new Sourcing(problem, localWorth), request.seed(), choice, orders);
+            EveryMenu all = new EveryMenu(problem, new Sourcing(problem, localWorth), request.seed(), choice, orders,
+                    best.complete());
             all.run(request.stop());
             take(all.menu(), all.orders());
         }
@@ -139,30 +141,40 @@ public final class Planner {
         }
 
         private void settle() {
-            Sourcing.Orders exact = new Sourcing(problem, localWorth)
-                    .exact(choice, orders, budget.exactMillis(), budget.nodes());
-            orders = exact;
-            request.progress().better(plan());
-        }
-
-        /** Keeps the better of two plans: a complete one before any other, then the one worth more. */
-        private void take(int[] menu, Sourcing.Orders found) {
-            boolean better = orders == null || found.complete() && !orders.complete()
-                    || found.complete() == orders.complete() && found.valueCents() > orders.valueCents();
-            if (better) {
-                choice = menu;
-                orders = found;
-                request.progress().better(plan());
+            Sourcing sourcing = new Sourcing(problem, localWorth);
+            if (budget.exactMillis() > 0 || budget.nodes() > 0) {
+                take(choice, sourcing.exact(choice, orders, budget.exactMillis(), budget.nodes()));
+            }
+            Sourcing.Orders fresher = sourcing.fresher(choice, orders);
+            if (fresher.complete() && fresher.valueCents() >= orders.valueCents()) {
+                orders = fresher;
             }
         }
 
-        private WeekPlan plan() {
+        /** Keeps the better of two plans: a complete one before any other, then the one worth more, then the one proved. */
+        private void take(int[] menu, Sourcing.Orders found) {
+            WeekPlan plan = plan(menu, found);
+            boolean better = best == null || plan.complete() && !best.complete()
+                    || plan.complete() == best.complete() && plan.value() > best.value();
+            boolean proved = best != null && plan.value() == best.value() && plan.complete() == best.complete()
+                    && found.bestForMenu().isPresent();
+            if (better || proved) {
+                choice = menu;
+                orders = found;
+                best = plan;
+            }
+            if (better) {
+                request.progress().better(plan);
+            }
+        }
+
+        private WeekPlan plan(int[] menu, Sourcing.Orders packs) {
             Optional<String> from = request.from().map(p -> p.week().toString());
             WeekPlan.Inputs inputs = new WeekPlan.Inputs(request.seed(), budget.tries(), budget.rounds(), budget.nodes(),
                     new TreeMap<>(request.keep()), from);
-            WeekPlan.Proof proof = new WeekPlan.Proof(orders.bestForMenu(),
-                    bound.map(b -> orders.complete() ? Math.max(b, orders.valueCents()) : b), how);
-            return new PlanAssembler(book, request.week(), built, choice, orders.packs()).assemble(inputs, proof);
+            WeekPlan.Proof proof = new WeekPlan.Proof(packs.bestForMenu(),
+                    bound.map(b -> packs.complete() ? Math.max(b, packs.valueCents()) : b), how);
+            return new PlanAssembler(book, request.week(), built, menu, packs.packs()).assemble(inputs, proof);
         }
     }
 }
