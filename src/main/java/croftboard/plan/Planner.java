@@ -93,7 +93,7 @@ public final class Planner {
                 localWorth = r.localWorth();
                 bound = Optional.of(r.boundCents());
             });
-            how = relaxed.isPresent() ? "" : "the exact solver is not there for this machine: the orders are complete, "
+            how = relaxed.isPresent() ? "" : "no proof can be run on this machine: the orders are complete, "
                     + "found by search, and nothing is proved about them";
         }
 
@@ -141,7 +141,13 @@ public final class Planner {
         }
 
         private void settle() {
-            take(choice, new Sourcing(problem, localWorth).exact(choice, orders, budget.exactMillis(), budget.nodes()));
+            Sourcing sourcing = new Sourcing(problem, localWorth);
+            Sourcing.Orders exact = sourcing.exact(choice, orders, budget.exactMillis(), budget.nodes());
+            take(choice, exact);
+            Sourcing.Orders fresher = sourcing.fresher(choice, orders);
+            if (fresher.complete() && fresher.valueCents() >= orders.valueCents()) {
+                orders = fresher;
+            }
         }
 
         /** Keeps the better of two plans: a complete one before any other, then the one worth more, then the one proved. */
