@@ -17,6 +17,13 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** Chooses a menu: a greedy start, then late acceptance in the engine. Same problem, prices, start, seed and tries: same menu. */
 public final class MenuSearch {
+    /** The engine's meters warn about themselves when a second search starts; kept here so that the setting stays. */
+    private static final java.util.logging.Logger METERS = java.util.logging.Logger.getLogger("io.micrometer");
+
+    static {
+        METERS.setLevel(java.util.logging.Level.OFF);
+    }
+
     private final WeekProblem problem;
     private final PurchasePrices prices;
 

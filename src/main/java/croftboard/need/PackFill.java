@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * Whole packs for one item by one greedy rule: each time the pack that costs least for the milligrams it serves, surplus
- * counted at its worth. Fast: no allocation after the start. Not safe for several threads.
+ * counted at its worth. Deliveries that cannot reach their minimum even sold out are left alone. Fast: no allocation
+ * after the start. Not safe for several threads.
  */
 public final class PackFill {
     /** Price of a day on which something is missing, beside {@link #SHORT_PER_GRAM}: steep, or menus come out that cannot be bought. */
@@ -53,14 +54,15 @@ public final class PackFill {
             offers.get(problem.offers().get(o).item()).add(o);
         }
         int widest = 1;
+        boolean[] reachable = Minimums.reachable(problem);
         for (int i = 0; i < items; i++) {
-            load(problem, i, offers.get(i));
+            load(problem, i, offers.get(i), reachable);
             widest = Math.max(widest, offers.get(i).size());
         }
         free = new int[widest];
     }
 
-    private void load(WeekProblem problem, int i, List<Integer> offers) {
+    private void load(WeekProblem problem, int i, List<Integer> offers, boolean[] reachable) {
         WeekProblem.Item item = problem.items().get(i);
         life[i] = item.lifeDays();
         keptPerMg[i] = item.keptCentsPerMg().toDouble();
@@ -76,7 +78,7 @@ public final class PackFill {
             WeekProblem.Offer o = problem.offers().get(offer[i][q]);
             packMg[i][q] = o.packMg();
             day[i][q] = problem.deliveries().get(o.delivery()).day();
-            most[i][q] = o.maxPacks();
+            most[i][q] = reachable[o.delivery()] ? o.maxPacks() : o.minPacks();
             least[i][q] = o.minPacks();
             keeps[i][q] = item.keeps(day[i][q]);
         }

@@ -4,11 +4,7 @@ import com.google.ortools.linearsolver.MPSolver;
 import croftboard.need.WeekProblem;
 import java.util.Optional;
 
-/**
- * Menu and orders as one program with every decision divisible: no plan can be worth more than its value, and its dual
- * of the local share tells what local money is worth. Component needs enter unrounded, component hands not at all,
- * evenness is left out: each makes the program only looser, so the value stays a bound.
- */
+/** The joint program with every decision divisible: a bound at once, and what local money and each item are worth. */
 public final class JointRelaxation {
     private JointRelaxation() { }
 
@@ -17,18 +13,29 @@ public final class JointRelaxation {
         if (!Natives.available()) {
             return Optional.empty();
         }
-        Program program = Program.linear();
-        int[] most = problem.offers().stream().mapToInt(WeekProblem.Offer::maxPacks).toArray();
-        BuyingRows buying = new BuyingRows(problem, program, most, false, problem.looseStock());
-        new MenuRows(problem, program, buying).build();
-        buying.closeFoodCost();
-        if (program.solver().solve() != MPSolver.ResultStatus.OPTIMAL) {
-            return Optional.empty();
+        JointProgram joint = new JointProgram(problem);
+        Program.Loaded loaded = joint.program.load("GLOP", true);
+        try {
+            return loaded.solver().solve() == MPSolver.ResultStatus.OPTIMAL
+                    ? Optional.of(read(problem, joint, DualBound.prices(loaded))) : Optional.empty();
+        } finally {
+            loaded.solver().delete();
         }
-        double value = program.solver().objective().value();
-        double price = problem.prices().localPrice().toDouble();
-        double worth = Math.max(0, Math.min(price, Math.abs(buying.local.dualValue())));
-        return Optional.of(new Relaxation(SafeSide.up(problem, value), worth));
     }
 
+    private static Relaxation read(WeekProblem problem, JointProgram joint, double[] prices) {
+        double most = problem.prices().localPrice().toDouble();
+        double worth = Math.max(0, Math.min(most, -prices[joint.buying.local.number]));
+        double[][] item = new double[problem.items().size()][problem.days()];
+        joint.lots.needs().forEach((window, row) -> {
+            for (int d = window.from(); d <= window.to(); d++) {
+                item[window.item()][d] = Math.max(item[window.item()][d], -prices[row.number]);
+            }
+        });
+        double[] minimum = new double[joint.buying.minimum.length];
+        for (int v = 0; v < minimum.length; v++) {
+            minimum[v] = Math.max(0, -prices[joint.buying.minimum[v].number]);
+        }
+        return new Relaxation(SafeSide.anyMenu(problem, DualBound.of(joint.program, prices)), worth, item, minimum);
+    }
 }

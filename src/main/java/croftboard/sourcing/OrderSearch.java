@@ -1,73 +1,97 @@
 package croftboard.sourcing;
 
+import croftboard.need.Minimums;
 import croftboard.need.PackFill;
 import croftboard.need.WeekProblem;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
 
 /**
- * Orders for one menu by late acceptance over deliveries: each delivery has a factor on its prices (or is closed), packs
- * are filled greedily, and changes of a factor are judged by money. Needs nothing but Java; same seed and rounds, same
- * orders.
+ * Orders for one menu by late acceptance over deliveries: each delivery has a factor on its prices, or is closed; packs
+ * are filled greedily item by item at those prices, orders below their minimum are topped up, and a change of factors is
+ * judged by true money. Needs nothing but Java; same seed and rounds, same orders.
  */
 final class OrderSearch {
     private static final double CLOSED = Double.POSITIVE_INFINITY;
     private static final double[] FACTORS = {CLOSED, 1, 1, .9, .8, .65, .45};
     private static final int MEMORY = 60;
     private static final int ASK_EVERY = 64;
-    private final WeekProblem problem;
-    private final long[][] need;
-    private final OrderCost cost;
+    private final OrderFacts facts;
+    private final TopUp topUp;
     private final PackFill fill;
     private final int[][] itemsOf;
     private final double[] weighed;
     private final double[] price;
-    private int[] packs;
-    private double[] surplus;
-    private long[] missing;
-    private int[] best;
-    private double bestCost = Double.MAX_VALUE;
+    private final double[] factor;
+    private final OrderState now;
+    private final OrderState trial;
+    private final OrderState full;
+    private final OrderState best;
+    private double bestCents = Double.MAX_VALUE;
+    private double bestEstimate = Double.MAX_VALUE;
 
-    /** @param need milligrams by item and day, stock not yet taken off */
-    OrderSearch(WeekProblem problem, long[][] need, double localWorth) {
-        this.problem = problem;
-        this.need = need;
-        cost = new OrderCost(problem, localWorth);
-        fill = new PackFill(problem);
-        int deliveries = problem.deliveries().size();
-        itemsOf = new int[deliveries][];
-        for (int v = 0; v < deliveries; v++) {
-            itemsOf[v] = Arrays.stream(cost.offersOf(v)).map(o -> problem.offers().get(o).item()).distinct().toArray();
+    /** @param localWorth dollars that one more dollar spent locally is worth */
+    OrderSearch(FixedMenu menu, double localWorth) {
+        facts = new OrderFacts(menu);
+        topUp = new TopUp(facts, localWorth);
+        fill = new PackFill(menu.problem);
+        itemsOf = new int[facts.offersOfDelivery.length][];
+        for (int v = 0; v < itemsOf.length; v++) {
+            itemsOf[v] = Arrays.stream(facts.offersOfDelivery[v]).map(o -> menu.problem.offers().get(o).item())
+                    .distinct().toArray();
         }
-        weighed = new double[problem.offers().size()];
-        price = new double[weighed.length];
+        boolean[] reachable = Minimums.reachable(menu.problem);
+        weighed = new double[facts.dayOf.length];
         for (int o = 0; o < weighed.length; o++) {
-            weighed[o] = cost.weighed(o);
+            boolean can = reachable[menu.problem.offers().get(o).delivery()];
+            weighed[o] = can ? facts.weighed(o, localWorth) : CLOSED;
         }
-        packs = new int[weighed.length];
-        surplus = new double[problem.items().size()];
-        missing = new long[surplus.length];
+        price = weighed.clone();
+        factor = new double[itemsOf.length];
+        Arrays.fill(factor, 1);
+        now = new OrderState(facts);
+        trial = new OrderState(facts);
+        full = new OrderState(facts);
+        best = new OrderState(facts);
     }
 
-    /** @param packs orders with every minimum met where it can be. @param buyable whether nothing is missing */
-    record Found(int[] packs, boolean buyable, int rounds) { }
+    /** @param packs the best orders met; where no order keeps the musts, those that break least */
+    record Found(int[] packs, int rounds) { }
 
     /** @param rounds changes tried; 0 for no limit, then {@code stop} must end it */
     Found run(long seed, int rounds, BooleanSupplier stop) {
-        Random g = new Random(seed);
-        double[] factor = new double[problem.deliveries().size()];
-        Arrays.fill(factor, 1);
-        fillAll(factor);
-        double now = worth();
-        keep(now);
-        now = startFromMinimums(factor, now);
+        for (int i = 0; i < facts.offersOfItem.length; i++) {
+            fill(now, i);
+        }
+        double cents = judge(now);
+        for (int v = 0; v < factor.length; v++) {
+            cents = closed(v, cents);
+        }
+        int done = factor.length == 0 ? 0 : accept(new Random(seed), cents, rounds, stop);
+        new PackMoves(facts, best).improve();
+        return new Found(best.packs.clone(), done);
+    }
+
+    /** Closes a delivery when that is better at once: many would never reach their minimum. */
+    private double closed(int v, double cents) {
+        trial.copy(now);
+        set(v, CLOSED);
+        double then = judge(trial);
+        if (then < cents) {
+            now.copy(trial);
+            return then;
+        }
+        reprice(v, 1);
+        return cents;
+    }
+
+    private int accept(Random g, double start, int rounds, BooleanSupplier stop) {
         double[] memory = new double[MEMORY];
-        Arrays.fill(memory, now);
+        Arrays.fill(memory, start);
+        double cents = start;
         int round = 0;
-        for (; (rounds == 0 || round < rounds) && factor.length > 0; round++) {
+        for (; rounds == 0 || round < rounds; round++) {
             if (round % ASK_EVERY == 0 && stop.getAsBoolean()) {
                 break;
             }
@@ -75,117 +99,87 @@ final class OrderSearch {
             int other = g.nextInt(3) == 0 ? g.nextInt(factor.length) : v;
             double oldV = factor[v];
             double oldOther = factor[other];
-            factor[v] = FACTORS[g.nextInt(FACTORS.length)];
-            if (other != v) {
-                factor[other] = FACTORS[g.nextInt(FACTORS.length)];
-            }
-            if (factor[v] == oldV && factor[other] == oldOther) {
+            double newV = FACTORS[g.nextInt(FACTORS.length)];
+            double newOther = other == v ? newV : FACTORS[g.nextInt(FACTORS.length)];
+            if (newV == oldV && newOther == oldOther) {
                 continue;
             }
-            int[] oldPacks = packs.clone();
-            double[] oldSurplus = surplus.clone();
-            long[] oldMissing = missing.clone();
-            refill(v, factor);
+            trial.copy(now);
+            set(v, newV);
             if (other != v) {
-                refill(other, factor);
+                set(other, newOther);
             }
-            double then = worth();
-            int slot = round % MEMORY;
-            if (then <= now || then <= memory[slot]) {
-                now = then;
-                keep(then);
+            double then = judge(trial);
+            if (then <= cents || then <= memory[round % MEMORY]) {
+                now.copy(trial);
+                cents = then;
             } else {
-                factor[other] = oldOther;
-                factor[v] = oldV;
-                reprice(v, factor);
-                reprice(other, factor);
-                packs = oldPacks;
-                surplus = oldSurplus;
-                missing = oldMissing;
+                reprice(v, oldV);
+                reprice(other, oldOther);
             }
-            memory[slot] = now;
+            memory[round % MEMORY] = cents;
         }
-        boolean buyable = best != null;
-        return new Found(buyable ? best : cost.toppedUp(packs), buyable, round);
+        return round;
     }
 
-    /** Closes, cheapest loss first, deliveries that would not reach their minimum; keeps it when that is better. */
-    private double startFromMinimums(double[] factor, double before) {
-        double now = before;
-        List<Integer> order = new ArrayList<>();
-        for (int v = 0; v < factor.length; v++) {
-            order.add(v);
-        }
-        for (int v : order) {
-            int[] oldPacks = packs.clone();
-            double[] oldSurplus = surplus.clone();
-            long[] oldMissing = missing.clone();
-            factor[v] = CLOSED;
-            refill(v, factor);
-            double then = worth();
-            if (then < now) {
-                now = then;
-                keep(then);
-            } else {
-                factor[v] = 1;
-                reprice(v, factor);
-                packs = oldPacks;
-                surplus = oldSurplus;
-                missing = oldMissing;
-            }
-        }
-        return now;
-    }
-
-    private void fillAll(double[] factor) {
-        for (int v = 0; v < factor.length; v++) {
-            reprice(v, factor);
-        }
-        for (int i = 0; i < surplus.length; i++) {
-            fill(i);
+    private void set(int v, double to) {
+        reprice(v, to);
+        for (int item : itemsOf[v]) {
+            fill(trial, item);
         }
     }
 
-    private void reprice(int v, double[] factor) {
-        for (int o : cost.offersOf(v)) {
-            price[o] = factor[v] == CLOSED ? CLOSED : weighed[o] * factor[v];
+    private void reprice(int v, double to) {
+        factor[v] = to;
+        for (int o : facts.offersOfDelivery[v]) {
+            price[o] = to == CLOSED ? CLOSED : weighed[o] * to;
         }
     }
 
-    private void refill(int v, double[] factor) {
-        reprice(v, factor);
-        for (int i : itemsOf[v]) {
-            fill(i);
+    private void fill(OrderState state, int item) {
+        state.enterItem(item, -1);
+        fill.fill(item, facts.menu.work.needMg()[item], price, state.packs);
+        state.enterItem(item, 1);
+        if (fill.missingMg() > 0) {
+            coverFirst(state, item);
         }
     }
 
-    private void fill(int item) {
-        fill.fill(item, need[item], price, packs);
-        surplus[item] = fill.surplusCents();
-        missing[item] = fill.missingMg();
-    }
-
-    private double worth() {
-        double cents = cost.of(packs);
-        for (int i = 0; i < surplus.length; i++) {
-            cents += surplus[i];
-            if (missing[i] > 0) {
-                cents += 50_000 + missing[i] / 1000.0 * 50;
+    /** Greedy left a day uncovered: buy all that can be had of the item, then give back the dearest that is not needed. */
+    private void coverFirst(OrderState state, int item) {
+        int[] dearestFirst = Arrays.stream(facts.offersOfItem[item]).filter(o -> price[o] != CLOSED).boxed()
+                .sorted(java.util.Comparator.comparingDouble(
+                        (Integer o) -> -price[o] / facts.problem.offers().get(o).packMg()).thenComparingInt(o -> o))
+                .mapToInt(o -> o).toArray();
+        for (int o : dearestFirst) {
+            state.set(o, Math.max(state.packs[o], facts.problem.offers().get(o).maxPacks()));
+        }
+        double missing = state.missing(item);
+        for (int o : dearestFirst) {
+            WeekProblem.Offer offer = facts.problem.offers().get(o);
+            while (state.packs[o] > offer.minPacks()) {
+                state.set(o, state.packs[o] - 1);
+                if (state.missing(item) > missing) {
+                    state.set(o, state.packs[o] + 1);
+                    break;
+                }
             }
         }
-        return cents;
     }
 
-    private void keep(double worth) {
-        if (worth >= bestCost || worth >= OrderCost.CANNOT) {
-            return;
-        }
-        for (long mg : missing) {
-            if (mg > 0) {
-                return;
+    /** Cents of a state with its small orders topped up; remembers the best. */
+    private double judge(OrderState state) {
+        double estimate = state.cents() + topUp.loss(state);
+        if (estimate < bestEstimate) {
+            bestEstimate = estimate;
+            full.copy(state);
+            topUp.apply(full);
+            double cents = full.centsWithSmallOrders();
+            if (cents < bestCents) {
+                bestCents = cents;
+                best.copy(full);
             }
         }
-        best = cost.toppedUp(packs);
-        bestCost = worth;
+        return estimate;
     }
 }

@@ -3,24 +3,39 @@ package croftboard.sourcing;
 import croftboard.need.WeekProblem;
 
 /**
- * Rounds a solver's bound to whole cents so that it stays a bound. The solver works in doubles with tolerances of about
- * 1e-7, and the account rounds each overtime, waste and staple amount to the cent where the program has it exact: each
- * may make a plan worth half a cent more than the program thinks.
+ * Rounds a program's bound to whole cents so that it stays a bound of the account's value.
+ *
+ * <p>Two things are added. First the account's roundings: where the program has an exact amount, the account rounds
+ * waste, overtime, broken shares and staples to the cent, half up, and each may make a plan worth half a cent more than
+ * the program thinks (kept surplus is rounded down, which cannot). Second a millionth of the bound: an integer solver
+ * works with tolerances near 1e-7, and sums of doubles err by about 1e-12.
  */
 final class SafeSide {
     private static final double TOLERANCE = 1e-6;
 
     private SafeSide() { }
 
-    static long up(WeekProblem problem, double cents) {
-        long roundings = 2;
-        for (WeekProblem.Item item : problem.items()) {
-            roundings += item.wasteCentsPerMg().signum() > 0 ? 1 : 0;
-        }
+    /** For a bound over all menus. */
+    static long anyMenu(WeekProblem problem, double cents) {
+        double foodPrice = problem.prices().foodCostPrice().toDouble();
+        double half = 2 + wastedItems(problem) + StapleNeeds.batches(problem) * (1 + foodPrice);
         for (WeekProblem.Resource r : problem.resources()) {
-            roundings += r.overtimeCentsPerHour() > 0 ? r.periods() : 0;
+            half += r.overtimeCentsPerHour() > 0 ? r.periods() : 0;
         }
-        roundings += problem.components().isEmpty() ? 0 : 4L * problem.slots().size();
-        return (long) Math.ceil(cents + Math.abs(cents) * TOLERANCE + roundings * 0.5);
+        return up(cents, half * 0.5);
+    }
+
+    /** For a bound over all orders of one menu, whose staples and hands are known to the cent. */
+    static long oneMenu(WeekProblem problem, double cents) {
+        int dock = problem.prices().receivingResource();
+        return up(cents, 1 + 0.5 * wastedItems(problem) + (dock < 0 ? 0 : problem.resources().get(dock).periods()));
+    }
+
+    private static long wastedItems(WeekProblem problem) {
+        return problem.items().stream().filter(i -> i.wasteCentsPerMg().signum() > 0).count();
+    }
+
+    private static long up(double cents, double roundings) {
+        return (long) Math.ceil(cents + Math.abs(cents) * TOLERANCE + roundings);
     }
 }

@@ -3,33 +3,50 @@ package croftboard.sourcing;
 import croftboard.menu.MenuSearch;
 import croftboard.need.RandomWeek;
 import croftboard.need.WeekProblem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 
-/** Prints bound, menu, orders of random weeks: {@code SourcingFigures MENU_MILLIS MEMORY ROUNDS EXACT_MILLIS SEED...}. */
+/**
+ * Prints bounds and orders of random weeks, in dollars, for comparison over time:
+ * {@code SourcingFigures FOLDER ROUNDS EXACT_MILLIS,... SEED...}. The menu of a seed is the file {@code menu-SEED.txt} of the
+ * folder (numbers of candidates, one a slot), or greedy where there is none.
+ */
 public final class SourcingFigures {
     private SourcingFigures() { }
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws IOException {
         Natives.available();
-        for (int a = 4; a < args.length; a++) {
+        int rounds = Integer.parseInt(args[1]);
+        for (int a = 3; a < args.length; a++) {
             WeekProblem week = RandomWeek.week(Long.parseLong(args[a]));
             long t0 = System.nanoTime();
-            Relaxation r = JointRelaxation.of(week).orElseThrow();
+            Relaxation relaxed = JointRelaxation.of(week).orElseThrow();
+            System.out.printf("seed %s: bound %.2f, local worth %.3f (%d ms)%n", args[a], relaxed.boundCents() / 100.0,
+                    relaxed.localWorth(), since(t0));
+            int[] menu = menu(week, Path.of(args[0], "menu-" + args[a] + ".txt"), relaxed);
+            Sourcing sourcing = new Sourcing(week, relaxed.localWorth());
             long t1 = System.nanoTime();
-            MenuSearch menu = new MenuSearch(week, r.localWorth());
-            MenuSearch.Found found = menu.search(menu.greedy().choice(), 1,
-                    new MenuSearch.Effort(0, Long.parseLong(args[0]), Integer.parseInt(args[1])), () -> false);
-            long t2 = System.nanoTime();
-            Sourcing sourcing = new Sourcing(week, r.localWorth());
-            Sourcing.Orders orders = sourcing.search(found.choice(), 1, Integer.parseInt(args[2]), () -> false);
-            long t3 = System.nanoTime();
-            Sourcing.Orders exact = sourcing.exact(found.choice(), orders, Long.parseLong(args[3]), 0);
-            long t4 = System.nanoTime();
-            System.out.printf("seed %s bound %.0f (%d ms) menu %.0f in %d ms %d tries; orders %.0f %b in %d ms; exact %.0f"
-                    + " of at most %.0f in %d ms; gap %.2f%%%n", args[a], r.boundCents() / 100.0, (t1 - t0) / 1000000,
-                    found.worthCents() / 100.0, (t2 - t1) / 1000000, found.tries(), orders.valueCents() / 100.0,
-                    orders.complete(), (t3 - t2) / 1000000, exact.valueCents() / 100.0,
-                    exact.bestForMenu().orElse(-1L) / 100.0, (t4 - t3) / 1000000,
-                    (r.boundCents() / (double) exact.valueCents() - 1) * 100);
+            Sourcing.Orders orders = sourcing.search(menu, 1, rounds, () -> false);
+            System.out.printf("  %d rounds: %.2f %s (%d ms)%n", rounds, orders.valueCents() / 100.0,
+                    orders.complete() ? "complete" : "INCOMPLETE", since(t1));
+            for (String millis : args[2].split(",")) {
+                long t2 = System.nanoTime();
+                Sourcing.Orders exact = sourcing.exact(menu, orders, Long.parseLong(millis), 0);
+                System.out.printf("  exact: %.2f of at most %.2f (%d ms)%n", exact.valueCents() / 100.0,
+                        exact.bestForMenu().orElse(0L) / 100.0, since(t2));
+            }
         }
+    }
+
+    private static int[] menu(WeekProblem week, Path file, Relaxation relaxed) throws IOException {
+        return Files.exists(file)
+                ? Arrays.stream(Files.readString(file).trim().split("\\s+")).mapToInt(Integer::parseInt).toArray()
+                : new MenuSearch(week, relaxed.localWorth()).greedy().choice();
+    }
+
+    private static long since(long nanos) {
+        return (System.nanoTime() - nanos) / 1_000_000;
     }
 }

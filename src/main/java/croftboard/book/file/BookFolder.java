@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -24,8 +25,11 @@ final class BookFolder {
         this.notebook = notebook;
     }
 
-    /** Contents by path inside the book, with {@code /}; faults noted for what may not or cannot be read. */
-    static SortedMap<String, byte[]> read(Path folder, Notebook notebook) {
+    /**
+     * Contents by path inside the book, with {@code /}; faults noted for what may not or cannot be read.
+     * Empty when there is no such folder.
+     */
+    static Optional<SortedMap<String, byte[]>> read(Path folder, Notebook notebook) {
         try {
             BookFolder gathered = new BookFolder(folder.toRealPath(), notebook);
             for (String name : FOLDERS) {
@@ -34,11 +38,11 @@ final class BookFolder {
                     gathered.take(child, name, 1);
                 }
             }
-            return gathered.files;
+            return Optional.of(gathered.files);
         } catch (IOException e) {
             notebook.fault(Spot.whole(folder.toString()), "there is no such folder, or it may not be read",
                     "name the folder that holds kitchen/ and recipes/");
-            return new TreeMap<>();
+            return Optional.empty();
         }
     }
 

@@ -28,7 +28,8 @@ public final class BookReader {
     /** Reads {@code kitchen/}, {@code recipes/}, {@code farms/} and {@code seasons/} under the folder. */
     public static BookReading read(Path folder) {
         BookReader reader = new BookReader();
-        return reader.reading(BookFolder.read(folder, reader.notebook));
+        return BookFolder.read(folder, reader.notebook).map(reader::reading)
+                .orElseGet(() -> new BookReading.Faulty(reader.notebook.faultsInOrder()));
     }
 
     /**

@@ -47,7 +47,11 @@ final class CsvText {
                     "save the sheet as CSV with commas");
             return List.of();
         }
+        int before = notebook.faultCount();
         List<List<Cell>> rows = rows(text);
+        if (notebook.faultCount() > before) {
+            return List.of();
+        }
         if (rows.isEmpty()) {
             notebook.fault(Spot.whole(file), "the file is empty", "start with the line " + String.join(",", columns));
             return List.of();

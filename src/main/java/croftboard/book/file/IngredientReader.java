@@ -51,6 +51,7 @@ final class IngredientReader {
         Storage storage = f.get("storage", n -> values.word(n, STORAGES, Storage.DRY));
         boolean free = f.or("free", false, values::yesNo);
         Map<String, Cut> cuts = cuts(f);
+        boolean cutsRead = notebook.faultCount() == before;
         Ingredient ingredient = new Ingredient(id, name, f.or("label", name, values::text), shelf,
                 f.get("origin", statements::origins),
                 f.get("allergens", n -> statements.read(n, Words.ALLERGENS)),
@@ -60,7 +61,7 @@ final class IngredientReader {
                 f.or("thaw", 0, n -> quantities.days(n, 0, 7)),
                 f.maybe("keep_worth", n -> quantities.share(n, true, 100)),
                 f.maybe("par", quantities::amount), free,
-                f.or("salt", Ratio.ZERO, n -> quantities.share(n, true, 100)), cuts, measures(f, cuts),
+                f.or("salt", Ratio.ZERO, n -> quantities.share(n, true, 100)), cuts, measures(f, cuts, cutsRead),
                 substitutes(f));
         contradictions(f, storage, free);
         notebook.part(ingredient, "par", f.get("par").spot());
@@ -91,11 +92,11 @@ final class IngredientReader {
         return Collections.unmodifiableMap(cuts);
     }
 
-    private List<Measure> measures(Fields f, Map<String, Cut> cuts) {
+    private List<Measure> measures(Fields f, Map<String, Cut> cuts, boolean cutsRead) {
         List<Measure> measures = new ArrayList<>();
         if (f.has("measures")) {
             for (Node node : f.list("measures", values)) {
-                Measure measure = measure(node, cuts);
+                Measure measure = measure(node, cuts, cutsRead);
                 measures.stream().filter(m -> m.cut().equals(measure.cut())
                         && m.measure().unit().converts(measure.measure().unit())).findFirst().ifPresent(m ->
                         notebook.fault(node.spot(), "a second measure by the " + measure.measure().unit() + " for "
@@ -107,11 +108,11 @@ final class IngredientReader {
         return List.copyOf(measures);
     }
 
-    private Measure measure(Node node, Map<String, Cut> cuts) {
+    private Measure measure(Node node, Map<String, Cut> cuts, boolean cutsRead) {
         int before = notebook.faultCount();
         Fields m = Fields.of(notebook, Form.MEASURE, "the measure", node.spot(), node);
         Optional<String> cut = m.maybe("cut", values::id);
-        cut.filter(c -> !cuts.containsKey(c) && !c.equals(Values.NOTHING)).ifPresent(c ->
+        cut.filter(c -> cutsRead && !cuts.containsKey(c) && !c.equals(Values.NOTHING)).ifPresent(c ->
                 notebook.fault(m.get("cut").spot(), "there is no cut " + Notebook.show(c), cutsOf(c, cuts)));
         boolean purchased = m.has("of") && m.get("of", n -> values.word(n, Map.of("ap", true), false));
         return notebook.wrote(new Measure(m.get("measure", quantities::householdMeasure), cut, purchased,

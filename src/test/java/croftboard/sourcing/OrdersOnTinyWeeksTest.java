@@ -1,0 +1,73 @@
+package croftboard.sourcing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import croftboard.need.Enumeration;
+import croftboard.need.TinyWeek;
+import croftboard.need.WeekProblem;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Orders for the best menu of a tiny week, against every order that could be placed. */
+class OrdersOnTinyWeeksTest {
+    private static final int EACH = 50;
+    private static final double LOCAL_WORTH = 0.2;
+    private static final int ROUNDS = 300;
+    private static final long ROUNDINGS = 12;
+
+    @ParameterizedTest(name = "weeks from {0}")
+    @ValueSource(longs = {1, 51, 101, 151, 201, 251, 301, 351})
+    void exactOrders_forTheBestMenu_equalTheBestByEnumeration(long from) {
+        for (long seed = from; seed < from + EACH; seed++) {
+            WeekProblem problem = TinyWeek.of(seed);
+            Optional<Enumeration.Best> best = Enumeration.bestPlan(problem);
+            if (best.isPresent()) {
+                int[] menu = best.get().choice();
+                Sourcing sourcing = new Sourcing(problem, LOCAL_WORTH);
+                Sourcing.Orders start = sourcing.search(menu, seed, ROUNDS, () -> false);
+                Sourcing.Orders exact = sourcing.exact(menu, start, 0, 0);
+                long proof = new ExactOrders(new FixedMenu(problem, menu)).solve(start.packs(),
+                        new ExactOrders.Effort(0, 0)).mostCents().orElseThrow();
+                assertThat(exact.complete()).as("tiny week %d", seed).isTrue();
+                assertThat(exact.valueCents()).as("tiny week %d", seed).isEqualTo(best.get().cents());
+                assertThat(proof).as("tiny week %d", seed).isGreaterThanOrEqualTo(best.get().cents());
+                if (!evennessHangsOnReceiving(problem)) {
+                    assertThat(proof).as("tiny week %d", seed).isLessThanOrEqualTo(best.get().cents() + ROUNDINGS);
+                }
+            }
+        }
+    }
+
+    /** Then the proof leaves the evenness of the dock out. */
+    private static boolean evennessHangsOnReceiving(WeekProblem problem) {
+        int dock = problem.prices().receivingResource();
+        return dock >= 0 && problem.resources().get(dock).hands()
+                && problem.prices().evennessCentsPerMinute().signum() > 0;
+    }
+
+    @ParameterizedTest(name = "weeks from {0}")
+    @ValueSource(longs = {1, 101, 201, 301})
+    void search_alone_findsACompleteOrderWhereThereIsOne(long from) {
+        int exist = 0;
+        int found = 0;
+        int best = 0;
+        for (long seed = from; seed < from + 100; seed++) {
+            WeekProblem problem = TinyWeek.of(seed);
+            for (int[] menu : TinyMenus.of(problem, 3)) {
+                Optional<Enumeration.Best> known = Enumeration.bestOrder(problem, menu);
+                Sourcing.Orders orders = new Sourcing(problem, LOCAL_WORTH).search(menu, seed, ROUNDS, () -> false);
+                assertThat(known.isPresent() || !orders.complete()
+                        || !new FixedMenu(problem, menu).work.missed().isEmpty()).as("tiny week %d", seed).isTrue();
+                if (known.isPresent()) {
+                    exist++;
+                    found += orders.complete() ? 1 : 0;
+                    best += orders.valueCents() == known.get().cents() ? 1 : 0;
+                    if (!orders.complete()) System.out.println("seed " + seed + " " + java.util.Arrays.toString(menu));
+                }
+            }
+        }
+        System.out.println(exist + " " + found + " " + best);
+        assertThat(found).isEqualTo(exist);
+    }
+}
