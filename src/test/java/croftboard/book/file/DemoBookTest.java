@@ -11,8 +11,10 @@ class DemoBookTest {
     void hasNoFault_andNoWarningThatNobodyMeant() {
         BookReading reading = BookReader.read(Path.of("."));
         assertThat(reading.faultsFound()).isEmpty();
-        assertThat(reading.fold(BookReading.Read::warnings, f -> java.util.List.of())).extracting(Warning::says)
-                .noneMatch(s -> s.contains("nobody sells") || s.contains("less ") || s.contains("no line fits")
+        assertThat(reading.fold(BookReading.Read::warnings, f -> java.util.List.of()))
+                .extracting(Warning::says)
+                .noneMatch(s -> s.contains("nobody sells") || s.contains("less ")
+                || s.contains("no line fits")
                         || s.contains("never in season"));
     }
 }
