@@ -30,11 +30,12 @@ public final class Main {
         Map<String, Supplier<Object>> commands = commands(setting, tools);
         List<String> named = commands.keySet().stream().filter(Arrays.asList(args)::contains).toList();
         boolean all = named.isEmpty() || Arrays.asList(args).contains("help")
-                || Arrays.asList(args).contains("generate-completion");
+                || Arrays.asList(args).contains("generate-completion") || Arrays.asList(args).contains("man");
         (all ? commands.keySet() : named).forEach(name -> line.addSubcommand(name, commands.get(name).get()));
         if (all) {
             line.addSubcommand("help", new CommandLine.HelpCommand());
             line.addSubcommand("generate-completion", new AutoComplete.GenerateCompletion());
+            line.addSubcommand("man", new ManCommand());
         }
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(Math.max(80, Math.min(132, setting.width())));

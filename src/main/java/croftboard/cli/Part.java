@@ -39,7 +39,7 @@ enum Part {
 
     /** What a person wants to see of a plan just made: what is broken of the promises, not what is kept. */
     static List<Screen> ofANewPlan(Shown shown) {
-        return List.of(new MenuScreen(shown), new OrdersScreen(shown), new MoneyScreen(shown),
+        return List.of(new MenuScreen(shown), new OrdersScreen(shown), MoneyScreen.brief(shown),
                 CoverageScreen.brokenOnly(shown), ShareScreen.sumsOnly(shown), new ProofScreen(shown));
     }
 

@@ -147,7 +147,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now) {
         Shown shown = new Shown(book, plan, version.isPresent() ? Optional.of(version.getAsInt()) : Optional.empty(),
-                false, now, tools.check().check(book, plan).sentence());
+                false, now, tools.check()
+                .check(book, plan, at.plans().given(plan.week(), book), Optional.of(now)).sentence());
         List<Screen> screens = format == Format.JSON ? Part.ALL.screens(shown) : Part.ofANewPlan(shown);
         PrintWriter to = spec.commandLine().getOut();
         to.print(format == Format.JSON ? PlanPrint.json(shown, screens)

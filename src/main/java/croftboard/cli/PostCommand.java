@@ -7,6 +7,7 @@ import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,7 +49,7 @@ final class PostCommand implements Callable<Integer> {
         if (!plan.fingerprint().equals(book.fingerprint())) {
             err.println("croftboard: the book has changed since this plan was made");
         } else {
-            PlanCheck.Verdict verdict = tools.check().check(book, plan);
+            PlanCheck.Verdict verdict = tools.check().check(book, plan, plans.given(plan.week(), book), Optional.empty());
             if (!verdict.holds()) {
                 return refuse(List.of(verdict.sentence()));
             }

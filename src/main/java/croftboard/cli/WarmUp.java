@@ -57,7 +57,7 @@ final class WarmUp {
                 Optional.empty(), Given.NOTHING, new Quiet(), () -> false);
         tools.planner().plan(book, now, request).fold(planned -> {
             Shown shown = new Shown(book, planned.plan(), Optional.empty(), false, now,
-                    tools.check().check(book, planned.plan()).sentence());
+                    tools.check().check(book, planned.plan(), Given.NOTHING, Optional.of(now)).sentence());
             nowhere.println(PlanPrint.text(shown, Part.ALL.screens(shown), setting.page()));
             nowhere.println(PlanFile.write(planned.plan()));
             return true;

@@ -141,7 +141,14 @@ public final class Planner {
         }
 
         private void settle() {
-            take(choice, new Sourcing(problem, localWorth).exact(choice, orders, budget.exactMillis(), budget.nodes()));
+            Sourcing sourcing = new Sourcing(problem, localWorth);
+            if (budget.exactMillis() > 0 || budget.nodes() > 0) {
+                take(choice, sourcing.exact(choice, orders, budget.exactMillis(), budget.nodes()));
+            }
+            Sourcing.Orders fresher = sourcing.fresher(choice, orders);
+            if (fresher.complete() && fresher.valueCents() >= orders.valueCents()) {
+                orders = fresher;
+            }
         }
 
         /** Keeps the better of two plans: a complete one before any other, then the one worth more, then the one proved. */

@@ -26,7 +26,7 @@ final class Desk {
     private final Setting setting;
 
     Desk(Path folder, PlanService planner) {
-        this(folder, planner, (b, p) -> new PlanCheck.Verdict(true, "nothing was found wrong."), new Stop());
+        this(folder, planner, (b, p, g, n) -> new PlanCheck.Verdict(true, "nothing was found wrong."), new Stop());
     }
 
     Desk(Path folder, PlanService planner, PlanCheck check, Stop stop) {

@@ -104,7 +104,7 @@ class ShowAndPostTest {
 
     @Test
     void postOfAPlanInWhichTheCheckFindsSomething_exit3() {
-        Desk desk = new Desk(folder, Desk.always(true), (b, p) -> new PlanCheck.Verdict(false, "an order does not add up."),
+        Desk desk = new Desk(folder, Desk.always(true), (b, p, given, now) -> new PlanCheck.Verdict(false, "an order does not add up."),
                 new Desk.Stop());
         desk.run("plan", "2027-W33");
         Desk.Run run = desk.run("post", "2027-W33");

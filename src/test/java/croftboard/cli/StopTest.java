@@ -17,7 +17,7 @@ class StopTest {
     private Path folder;
 
     private Desk desk(Desk.Stop stop, PlanService planner) {
-        return new Desk(folder, planner, (b, p) -> new PlanCheck.Verdict(true, "fine."), stop);
+        return new Desk(folder, planner, (b, p, given, when) -> new PlanCheck.Verdict(true, "fine."), stop);
     }
 
     /** Finds a plan, is stopped, and ends by itself. */

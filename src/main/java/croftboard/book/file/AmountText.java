@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** {@code NUMBER UNIT} to an amount, with the fault that helps: no unit, no space, unknown unit, the wrong kind of unit. */
+/**
+ * {@code NUMBER UNIT} to an amount, with the fault that helps: no unit, no space, unknown unit, the
+ * wrong kind of unit.
+ */
 final class AmountText {
     static final Amount PLACEHOLDER = new Amount(Ratio.ONE, Unit.POUND);
     private static final int LONGEST = 40;
@@ -33,7 +36,8 @@ final class AmountText {
         if (parts.length == 2) {
             return both(parts[0], parts[1], spot, spot, wanted, zeroToo, kinds).orElse(PLACEHOLDER);
         }
-        notebook.fault(spot, Notebook.show(text) + (parts.length == 1 ? alone(parts[0]) : " is not " + wanted),
+        notebook.fault(spot, Notebook.show(text)
+                + (parts.length == 1 ? alone(parts[0]) : " is not " + wanted),
                 "write " + wanted);
         return PLACEHOLDER;
     }
@@ -50,8 +54,12 @@ final class AmountText {
         return glued ? " needs a space between number and unit" : " is no amount";
     }
 
-    /** Number and unit from two words, each with its own spot; empty when either is wrong, with the faults noted. */
-    Optional<Amount> both(String number, String unit, Spot numberSpot, Spot unitSpot, String wanted, boolean zeroToo,
+    /**
+     * Number and unit from two words, each with its own spot; empty when either is wrong, with the
+     * faults noted.
+     */
+    Optional<Amount> both(String number, String unit, Spot numberSpot, Spot unitSpot, String wanted,
+            boolean zeroToo,
             Unit.Kind... kinds) {
         Optional<Ratio> value = number(number, numberSpot, zeroToo);
         Optional<Unit> found = unit(unit, unitSpot, wanted, List.of(kinds));
@@ -62,15 +70,18 @@ final class AmountText {
     private Optional<Ratio> number(String text, Spot spot, boolean zeroToo) {
         Optional<Ratio> value = Amount.number(text);
         if (value.isEmpty()) {
-            notebook.fault(spot, Notebook.show(text) + numberFault(text), "write it like 6, 2.5, 1/2 or 1-1/2");
+            notebook.fault(spot, Notebook.show(text) + numberFault(text),
+                    "write it like 6, 2.5, 1/2 or 1-1/2");
             return value;
         }
         if (value.get().signum() == 0 && !zeroToo) {
-            notebook.fault(spot, "an amount of zero", "write an amount above zero, or leave the whole line out");
+            notebook.fault(spot, "an amount of zero",
+                    "write an amount above zero, or leave the whole line out");
             return Optional.empty();
         }
         if (value.get().compareTo(Ratio.of(Quantities.MOST)) > 0) {
-            notebook.fault(spot, Notebook.show(text) + " is more than a kitchen handles", "check the number and its unit");
+            notebook.fault(spot, Notebook.show(text) + " is more than a kitchen handles",
+                    "check the number and its unit");
             return Optional.empty();
         }
         return value;
@@ -95,7 +106,8 @@ final class AmountText {
             return unit;
         }
         if (!kinds.contains(unit.get().kind())) {
-            notebook.fault(spot, "[" + text + "] is " + kindOf(unit.get()) + ", not " + wanted, "units here: " + unitsOf(kinds));
+            notebook.fault(spot, "[" + text + "] is " + kindOf(unit.get()) + ", not " + wanted,
+                    "units here: " + unitsOf(kinds));
             return Optional.empty();
         }
         return unit;

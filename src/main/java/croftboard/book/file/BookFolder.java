@@ -1,6 +1,7 @@
 package croftboard.book.file;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -10,7 +11,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Gathers the files of a book from its folder: only its own four folders, nothing larger than 1 MB, nothing outside. */
+/**
+ * Gathers the files of a book from its folder: only its own four folders, nothing larger than 1 MB,
+ * nothing outside.
+ */
 final class BookFolder {
     static final List<String> FOLDERS = List.of("kitchen", "recipes", "farms", "seasons");
     private static final int MOST_FILES = 5_000;
@@ -59,7 +63,7 @@ final class BookFolder {
             } else if (FileKind.isOfBook(name)) {
                 file(real, name);
             }
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             refuse(name, "the file cannot be read", "check the link or the file's permissions");
         }
     }
@@ -70,7 +74,8 @@ final class BookFolder {
             return;
         }
         try (Stream<Path> children = Files.list(folder)) {
-            children.sorted().limit(MOST_FILES + 1L).forEach(c -> take(c, name + "/" + c.getFileName(), depth + 1));
+            children.sorted().limit(MOST_FILES + 1L)
+                    .forEach(c -> take(c, name + "/" + c.getFileName(), depth + 1));
         }
     }
 

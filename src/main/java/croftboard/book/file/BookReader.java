@@ -14,8 +14,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Reads a kitchen's book: the folder of plain files that docs/book.md describes. All faults are told at once, each with
- * file, line, column, what is wrong and what would be right; with a fault there is no book.
+ * Reads a kitchen's book: the folder of plain files that docs/book.md describes. All faults are
+ * told at once, each with file, line, column, what is wrong and what would be right; with a fault
+ * there is no book.
  */
 public final class BookReader {
     private final Notebook notebook = new Notebook();
@@ -81,13 +82,15 @@ public final class BookReader {
 
     private void yaml(FileKind kind, String path, byte[] content, boolean worthOnly) {
         int before = notebook.faultCount();
-        Text.of(path, content, notebook).flatMap(t -> new YamlText(path, notebook).read(t)).ifPresentOrElse(root -> {
+        Text.of(path, content, notebook).flatMap(t -> new YamlText(path, notebook).read(t))
+                .ifPresentOrElse(root -> {
             boolean list = kind == FileKind.TARGETS || kind == FileKind.CLOSURES || kind == FileKind.CROPS;
             boolean fits = list ? root instanceof Node.Sequence : root instanceof Node.Mapping;
             boolean empty = root instanceof Node.Gone || root instanceof Node.Scalar s && s.isEmpty();
             boolean needed = kind == FileKind.KITCHEN || kind == FileKind.VENDOR || kind == FileKind.DEMAND;
             if (empty && needed && notebook.faultCount() == before) {
-                notebook.fault(Spot.whole(path), "the file is empty", "docs/book.md shows what belongs here");
+                notebook.fault(Spot.whole(path), "the file is empty",
+                        "docs/book.md shows what belongs here");
             }
             if (!fits && (needed || !empty)) {
                 notebook.unread(kind);
@@ -129,8 +132,10 @@ public final class BookReader {
         Map<String, Seasons.LineDemand> demand = new TreeMap<>();
         drafts.demand.forEach((line, d) -> demand.put(line, new Seasons.LineDemand(d.cv(), d.mean())));
         Seasons seasons = new Seasons(fixed(drafts.seasons), List.copyOf(drafts.targets), fixed(demand),
-                List.copyOf(drafts.demandFactors), fixed(drafts.closures), List.copyOf(drafts.events), List.copyOf(drafts.crops));
-        Book book = new Book(kitchen, fixed(drafts.ingredients), fixed(drafts.recipes), fixed(drafts.vendors), seasons,
+                List.copyOf(drafts.demandFactors), fixed(drafts.closures), List.copyOf(drafts.events),
+                List.copyOf(drafts.crops));
+        Book book = new Book(kitchen, fixed(drafts.ingredients), fixed(drafts.recipes),
+                fixed(drafts.vendors), seasons,
                 fixed(drafts.lists), List.copyOf(drafts.onHand), Fingerprint.of(used));
         new Remarks(notebook, book).look();
         new Supply(notebook, book).look();
@@ -143,8 +148,11 @@ public final class BookReader {
 
     private static Counts counts(Book book, int files) {
         int dishes = (int) book.recipes().values().stream().filter(r -> r.isDish()).count();
-        return new Counts(files, book.ingredients().size(), dishes, book.recipes().size() - dishes, book.vendors().size(),
-                book.vendors().values().stream().mapToInt(v -> v.offers().size()).sum(), book.kitchen().lines().size(),
-                book.seasons().events().size(), book.lists().values().stream().mapToInt(List::size).sum(), book.onHand().size());
+        return new Counts(files, book.ingredients().size(), dishes, book.recipes().size() - dishes,
+                book.vendors().size(),
+                book.vendors().values().stream().mapToInt(v -> v.offers().size()).sum(), book.kitchen()
+                .lines().size(),
+                book.seasons().events().size(), book.lists().values().stream().mapToInt(List::size).sum(),
+                book.onHand().size());
     }
 }

@@ -8,5 +8,6 @@ package croftboard.book.file;
  * @param listedOffers rows of this week's lists
  * @param onHand rows of counted stock
  */
-public record Counts(int files, int ingredients, int dishes, int components, int vendors, int offers, int lines,
+public record Counts(int files, int ingredients, int dishes, int components, int vendors, int offers,
+        int lines,
         int events, int listedOffers, int onHand) { }

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * CSV text to rows of cells with their places. Comma-separated, one header line with the known columns in any order,
- * every row as long as the header; blank rows are skipped.
+ * CSV text to rows of cells with their places. Comma-separated, one header line with the known
+ * columns in any order, every row as long as the header; blank rows are skipped.
  */
 final class CsvText {
     private static final CsvFactory FACTORY = CsvFactory.builder()
@@ -53,15 +53,19 @@ final class CsvText {
             return List.of();
         }
         if (rows.isEmpty()) {
-            notebook.fault(Spot.whole(file), "the file is empty", "start with the line " + String.join(",", columns));
+            notebook.fault(Spot.whole(file), "the file is empty", "start with the line "
+                    + String.join(",", columns));
             return List.of();
         }
         List<String> header = header(rows.get(0), columns);
         List<Row> out = new ArrayList<>();
         for (List<Cell> cells : header.isEmpty() ? List.<List<Cell>>of() : rows.subList(1, rows.size())) {
             if (cells.size() != header.size()) {
-                notebook.fault(cells.get(0).spot(), cells.size() + (cells.size() == 1 ? " column" : " columns") + " where the first line has " + header.size(),
-                        "give every row " + (header.size() - 1) + " commas; put \"quotes\" around a text that holds one");
+                notebook.fault(cells.get(0).spot(), cells.size()
+                        + (cells.size() == 1 ? " column" : " columns") + " where the first line has "
+                        + header.size(),
+                        "give every row " + (header.size() - 1)
+                        + " commas; put \"quotes\" around a text that holds one");
                 continue;
             }
             Map<String, Cell> byName = new HashMap<>();
@@ -73,18 +77,22 @@ final class CsvText {
         return out;
     }
 
-    /** The names of the columns in the file's order; none when they are not the known ones, with the faults noted. */
+    /**
+     * The names of the columns in the file's order; none when they are not the known ones, with the
+     * faults noted.
+     */
     private List<String> header(List<Cell> cells, List<String> columns) {
         List<String> header = new ArrayList<>();
         boolean right = true;
         for (Cell cell : cells) {
             if (!columns.contains(cell.text())) {
                 notebook.fault(cell.spot(), "unknown column " + Notebook.show(cell.text()),
-                        notebook.nearest().of(cell.text(), columns).map(c -> "did you mean [" + c + "]?")
-                                .orElse("the columns are " + String.join(",", columns)));
+                        notebook.meant(cell.text(), columns, "the columns are "
+                        + String.join(",", columns)));
                 right = false;
             } else if (header.contains(cell.text())) {
-                notebook.fault(cell.spot(), "the column [" + cell.text() + "] stands twice", "keep one of them");
+                notebook.fault(cell.spot(), "the column [" + cell.text() + "] stands twice",
+                        "keep one of them");
                 right = false;
             }
             header.add(cell.text());
@@ -106,7 +114,8 @@ final class CsvText {
             try {
                 rows(parser, rows);
             } catch (IOException e) {
-                notebook.fault(spot(parser.currentTokenLocation()), "a quoted text that is not closed, or words behind its end",
+                notebook.fault(spot(parser.currentTokenLocation()),
+                        "a quoted text that is not closed, or words behind its end",
                         "close it with \"; write \"\" for a quote inside");
             }
         } catch (IOException e) {

@@ -30,8 +30,10 @@ final class EventReader {
         String id = values.checkedId(key.text(), key.spot());
         Fields f = Fields.of(notebook, Form.EVENT, "the event " + Notebook.show(id), key.spot(), node);
         Event event = new Event(id, f.get("name", values::text), f.get("date", values::date),
-                f.maybe("service", values::clock), f.get("guarantee", n -> quantities.whole(n, 1, MOST_HEADS)),
-                f.get("overage", n -> quantities.share(n, true, 100)), f.get("price", n -> quantities.money(n, true)),
+                f.maybe("service", values::clock),
+                f.get("guarantee", n -> quantities.whole(n, 1, MOST_HEADS)),
+                f.get("overage", n -> quantities.share(n, true, 100)),
+                f.get("price", n -> quantities.money(n, true)),
                 f.or("diets", "", values::text), menu(f));
         return notebook.wrote(event, key.spot(), before);
     }
@@ -44,18 +46,22 @@ final class EventReader {
             Fields c = Fields.of(notebook, Form.EVENT_COURSE, "the course", node.spot(), node);
             String id = c.get("id", values::id);
             if (!id.equals(Values.NOTHING) && !ids.add(id)) {
-                notebook.fault(c.get("id").spot(), "a second course " + Notebook.show(id), "give it a name of its own");
+                notebook.fault(c.get("id").spot(), "a second course " + Notebook.show(id),
+                        "give it a name of its own");
             }
             String course = c.get("course", values::id);
             notebook.points(Pointer.To.COURSE, course, c.get("course").spot(), "an event");
             Optional<String> dish = c.maybe("dish", values::id);
             dish.ifPresent(d -> notebook.points(Pointer.To.DISH, d, c.get("dish").spot(), "an event"));
-            menu.add(notebook.wrote(new Course(id, course, c.get("share", n -> quantities.share(n, false, 100)), dish,
-                    c.maybe("diet", n -> values.word(n, PromisesReader.DIETS, croftboard.book.Promises.Diet.VEGAN))),
+            menu.add(notebook.wrote(new Course(id, course,
+                    c.get("share", n -> quantities.share(n, false, 100)), dish,
+                    c.maybe("diet", n -> values.word(n, PromisesReader.DIETS,
+                    croftboard.book.Promises.Diet.VEGAN))),
                     c.spot(), before));
         }
-        if (f.get("menu") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an event without a menu", "write at least one {id: ..., course: ..., share: 100%}");
+        if (f.isEmptyList("menu")) {
+            notebook.fault(f.get("menu").spot(), "an event without a menu",
+                    "write at least one {id: ..., course: ..., share: 100%}");
         }
         return List.copyOf(menu);
     }

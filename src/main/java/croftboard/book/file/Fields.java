@@ -24,7 +24,8 @@ final class Fields {
         if (!(node instanceof Node.Mapping mapping)) {
             if (!(node instanceof Node.Gone)) {
                 notebook.fault(node.spot(), what + " is not written as key: value lines",
-                        "give it the keys " + String.join(", ", form.required().isEmpty() ? form.known() : form.required()));
+                        "give it the keys " + String.join(", ", form.required().isEmpty() ? form.known()
+                        : form.required()));
             }
             return new Fields(spot, everythingGone(form, spot));
         }
@@ -35,7 +36,8 @@ final class Fields {
                 notebook.fault(pair.key().spot(), "unknown key " + Notebook.show(key) + " in " + what,
                         remedy(notebook, form, pair, mapping.flow()));
             } else if (values.putIfAbsent(key, pair.value()) != null) {
-                notebook.fault(pair.key().spot(), "the key [" + key + "] stands twice in " + what, "keep one of them");
+                notebook.fault(pair.key().spot(), "the key [" + key + "] stands twice in " + what,
+                        "keep one of them");
             }
         }
         for (String key : form.required()) {
@@ -86,6 +88,11 @@ final class Fields {
 
     <T> T or(String key, T otherwise, Function<Node, T> read) {
         return has(key) ? read.apply(get(key)) : otherwise;
+    }
+
+    /** Whether the key holds a list without items: {@code []}. */
+    boolean isEmptyList(String key) {
+        return get(key) instanceof Node.Sequence sequence && sequence.items().isEmpty();
     }
 
     /** The items of a list; none when the key is absent. */

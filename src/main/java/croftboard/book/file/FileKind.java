@@ -53,7 +53,8 @@ enum FileKind {
 
     /** Whether the path is read, or is so near to one that leaving it aside in silence would be a trap. */
     static boolean isOfBook(String path) {
-        return of(path).isPresent() || path.endsWith(".yaml") || path.endsWith(".yml") || path.endsWith(".csv");
+        return of(path).isPresent() || path.endsWith(".yaml") || path.endsWith(".yml")
+                || path.endsWith(".csv");
     }
 
     /** The kinds that a path, or the files of a folder of that path, are of. */

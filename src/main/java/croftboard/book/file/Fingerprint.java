@@ -7,7 +7,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.SortedMap;
 
-/** SHA-256 over the paths and contents of all files, in the order of their paths; lengths stand before both, so no two books look alike. */
+/**
+ * SHA-256 over the paths and contents of all files, in the order of their paths; lengths stand
+ * before both, so no two books look alike.
+ */
 final class Fingerprint {
     private Fingerprint() { }
 

@@ -4,17 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The keys of everything in a book that is written as {@code key: value}. One list for reader, messages and schemas:
- * a test holds it against docs/schema.
+ * The keys of everything in a book that is written as {@code key: value}. One list for reader,
+ * messages and schemas: a test holds it against docs/schema.
  */
 enum Form {
-    INGREDIENT("ingredients", "name origin allergens storage keeps",
+    INGREDIENT("ingredients#ingredient", "name origin allergens storage keeps",
             "label gluten_grains tcs thaw keep_worth par free salt cuts measures substitutes"),
     CUT("ingredients#cut", "yield source", ""),
     MEASURE("ingredients#measure", "measure weighs source", "cut of"),
     SUBSTITUTE("ingredients#substitute", "use ratio", "cut"),
 
-    DISH("recipes#dish", "name kind fits seasons makes portion price main method cuisine batch_step life hold "
+    DISH("recipes#dish",
+            "name kind fits seasons makes portion price main method cuisine batch_step life hold "
             + "ingredients steps", "weeks cup draw lead loss scaling doneness holding caution"),
     COMPONENT("recipes#component", "name kind makes batch_step life hold ingredients steps",
             "cup lead loss scaling doneness holding caution"),
@@ -22,7 +23,8 @@ enum Form {
     INGREDIENT_LINE("recipes#line", "use", "ahead substitute"),
     STEP("recipes#step", "do", "station active per_portion unattended uses"),
 
-    VENDOR("vendor", "name kind place deliveries offers", "minimum fee may_buy commitments priorities"),
+    VENDOR("vendor#vendor", "name kind place deliveries offers",
+            "minimum fee may_buy commitments priorities"),
     PLACE("vendor#place", "town state latitude longitude", ""),
     DELIVERY("vendor#delivery", "day cut_off", ""),
     OFFER("vendor#offer", "item pack holds price grown_at weeks", "as breaks on processed_at local_part"),
@@ -30,7 +32,8 @@ enum Form {
     EXPECTED("vendor#expected", "from to packs confidence", ""),
     COMMITMENT("vendor#commitment", "item pack from to packs", ""),
 
-    KITCHEN("kitchen", "open lines", "name place time_zone paper prep_days gap stations cooks receiving equipment "
+    KITCHEN("kitchen#kitchen", "open lines",
+            "name place time_zone paper prep_days gap stations cooks receiving equipment "
             + "surplus_worth portions waste promises local health_code"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),
@@ -40,7 +43,8 @@ enum Form {
     EQUIPMENT("kitchen#equipment", "id unit", "name per_day per_week held"),
     SURPLUS_WORTH("kitchen#surplus_worth", "walk-in dry freezer", ""),
     PORTIONS("kitchen#portions", "left_worth goodwill", ""),
-    PROMISES("kitchen#promises", "empty_slot", "coverage variety local_share food_cost labour_evenness change"),
+    PROMISES("kitchen#promises", "empty_slot",
+    "coverage variety local_share food_cost labour_evenness change"),
     COVERAGE("kitchen#coverage", "id say mark at_least price", "course diet without"),
     VARIETY("kitchen#variety", "of within at_most price", ""),
     FOOD_COST("kitchen#food_cost", "at_most price", ""),
@@ -49,7 +53,7 @@ enum Form {
     HEALTH_CODE("kitchen#health_code", "edition authority", ""),
 
     TARGET("targets#target", "weeks local", ""),
-    DEMAND("demand", "lines", "cv weeks"),
+    DEMAND("demand#demand", "lines", "cv weeks"),
     DEMAND_LINE("demand#line", "", "cv mon tue wed thu fri sat sun"),
     DEMAND_FACTOR("demand#factor", "weeks times", ""),
     CLOSURE("closures#closure", "date why", ""),
@@ -73,7 +77,7 @@ enum Form {
         return text.isEmpty() ? List.of() : List.of(text.split(" "));
     }
 
-    /** {@code FILE} or {@code FILE#DEFINITION}: where docs/schema describes it. */
+    /** {@code FILE#DEFINITION}: where docs/schema describes it. */
     String schema() {
         return schema;
     }

@@ -46,7 +46,8 @@ final class IngredientReader {
     private Ingredient ingredient(String shelf, Node.Scalar key, Node node) {
         int before = notebook.faultCount();
         String id = values.checkedId(key.text(), key.spot());
-        Fields f = Fields.of(notebook, Form.INGREDIENT, "the ingredient " + Notebook.show(id), key.spot(), node);
+        Fields f = Fields.of(notebook, Form.INGREDIENT, "the ingredient " + Notebook.show(id), key.spot(),
+                node);
         String name = f.get("name", values::text);
         Storage storage = f.get("storage", n -> values.word(n, STORAGES, Storage.DRY));
         boolean free = f.or("free", false, values::yesNo);
@@ -61,7 +62,8 @@ final class IngredientReader {
                 f.or("thaw", 0, n -> quantities.days(n, 0, 7)),
                 f.maybe("keep_worth", n -> quantities.share(n, true, 100)),
                 f.maybe("par", quantities::amount), free,
-                f.or("salt", Ratio.ZERO, n -> quantities.share(n, true, 100)), cuts, measures(f, cuts, cutsRead),
+                f.or("salt", Ratio.ZERO, n -> quantities.share(n, true, 100)), cuts,
+                measures(f, cuts, cutsRead),
                 substitutes(f));
         contradictions(f, storage, free);
         notebook.part(ingredient, "par", f.get("par").spot());
@@ -75,7 +77,8 @@ final class IngredientReader {
                     "write storage: freezer, or leave thaw out");
         }
         if (free && f.has("par")) {
-            notebook.fault(f.get("par").spot(), "a par for something free, which is never bought", "leave par out");
+            notebook.fault(f.get("par").spot(), "a par for something free, which is never bought",
+                    "leave par out");
         }
     }
 
@@ -84,7 +87,8 @@ final class IngredientReader {
         if (f.has("cuts")) {
             values.each(f.get("cuts"), "cuts", (key, node) -> {
                 String name = values.checkedId(key.text(), key.spot());
-                Fields c = Fields.of(notebook, Form.CUT, "the cut " + Notebook.show(name), key.spot(), node);
+                Fields c = Fields.of(notebook, Form.CUT, "the cut " + Notebook.show(name), key.spot(),
+                        node);
                 cuts.put(name, new Cut(name, c.get("yield", n -> quantities.share(n, false, 100)),
                         c.get("source", values::text)));
             });
@@ -99,7 +103,8 @@ final class IngredientReader {
                 Measure measure = measure(node, cuts, cutsRead);
                 measures.stream().filter(m -> m.cut().equals(measure.cut())
                         && m.measure().unit().converts(measure.measure().unit())).findFirst().ifPresent(m ->
-                        notebook.fault(node.spot(), "a second measure by the " + measure.measure().unit() + " for "
+                        notebook.fault(node.spot(), "a second measure by the " + measure.measure().unit()
+                        + " for "
                                 + measure.cut().map(c -> "the cut " + Notebook.show(c)).orElse("all cuts"),
                                 "keep one: a volume tells all volumes"));
                 measures.add(measure);
@@ -113,7 +118,8 @@ final class IngredientReader {
         Fields m = Fields.of(notebook, Form.MEASURE, "the measure", node.spot(), node);
         Optional<String> cut = m.maybe("cut", values::id);
         cut.filter(c -> cutsRead && !cuts.containsKey(c) && !c.equals(Values.NOTHING)).ifPresent(c ->
-                notebook.fault(m.get("cut").spot(), "there is no cut " + Notebook.show(c), cutsOf(c, cuts)));
+                notebook.fault(m.get("cut").spot(), "there is no cut " + Notebook.show(c),
+                cutsOf(c, cuts)));
         boolean purchased = m.has("of") && m.get("of", n -> values.word(n, Map.of("ap", true), false));
         return notebook.wrote(new Measure(m.get("measure", quantities::householdMeasure), cut, purchased,
                 m.get("weighs", quantities::weight), m.get("source", values::text)), node.spot(), before);
@@ -121,8 +127,7 @@ final class IngredientReader {
 
     private String cutsOf(String cut, Map<String, Cut> cuts) {
         return cuts.isEmpty() ? "leave cut out, or add it under cuts"
-                : notebook.nearest().of(cut, cuts.keySet()).map(c -> "did you mean [" + c + "]?")
-                .orElse("the cuts are " + String.join(", ", cuts.keySet()));
+                : notebook.meant(cut, cuts.keySet(), "the cuts are " + String.join(", ", cuts.keySet()));
     }
 
     private List<Substitute> substitutes(Fields f) {
@@ -134,7 +139,8 @@ final class IngredientReader {
                 String use = s.get("use", values::id);
                 notebook.points(Pointer.To.INGREDIENT, use, s.get("use").spot(), "a substitute");
                 Substitute substitute = new Substitute(use, s.maybe("cut", values::id),
-                        s.get("ratio", n -> quantities.number(n, Ratio.of(1, 1000), Ratio.of(1000), "1/3")));
+                        s.get("ratio", n -> quantities.number(n, Ratio.of(1, 1000), Ratio.of(1000),
+                        "1/3")));
                 notebook.part(substitute, "cut", s.has("cut") ? s.get("cut").spot() : s.get("use").spot());
                 substitutes.add(notebook.wrote(substitute, s.get("use").spot(), before));
             }

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** The kitchen against what it serves: files that must be there, demand for each line and day, the receiving station. */
+/**
+ * The kitchen against what it serves: files that must be there, demand for each line and day, the
+ * receiving station.
+ */
 final class KitchenChecks {
     private final Notebook notebook;
     private final Drafts drafts;
@@ -17,7 +20,10 @@ final class KitchenChecks {
         this.drafts = drafts;
     }
 
-    /** Notes the files that no book, or no working kitchen, can do without; what they would define is not missed again. */
+    /**
+     * Notes the files that no book, or no working kitchen, can do without; what they would define
+     * is not missed again.
+     */
     void files(java.util.Set<FileKind> present, boolean worthOnly) {
         if (!present.contains(FileKind.KITCHEN)) {
             missing(FileKind.KITCHEN, FileKind.KITCHEN_PATH, "there is no kitchen");
@@ -30,7 +36,8 @@ final class KitchenChecks {
         }
         boolean seasonsUsed = notebook.pointers().stream().anyMatch(p -> p.to() == Pointer.To.SEASON);
         if (seasonsUsed && !present.contains(FileKind.SEASONS)) {
-            missing(FileKind.SEASONS, "seasons/seasons.yaml", "recipes name seasons, but nothing says when they are");
+            missing(FileKind.SEASONS, "seasons/seasons.yaml",
+                    "recipes name seasons, but nothing says when they are");
         }
     }
 
@@ -55,18 +62,23 @@ final class KitchenChecks {
                     "add it to seasons/demand.yaml under lines");
             return;
         }
-        List<DayOfWeek> without = kitchen.open().stream().filter(d -> !demand.written().contains(d)).toList();
+        List<DayOfWeek> without = kitchen.open().stream().filter(d -> !demand.written().contains(d))
+                .toList();
         if (!without.isEmpty()) {
-            notebook.fault(demand.spot(), "the demand of [" + line.id() + "] has no portions for " + Values.DAYS.entrySet().stream()
-                    .filter(e -> without.contains(e.getValue())).map(Map.Entry::getKey).collect(Collectors.joining(", ")),
+            notebook.fault(demand.spot(), "the demand of [" + line.id() + "] has no portions for "
+                    + Values.DAYS.entrySet().stream()
+                    .filter(e -> without.contains(e.getValue())).map(Map.Entry::getKey)
+                    .collect(Collectors.joining(", ")),
                     "give every open day its portions; 0 is a number too");
         }
     }
 
     private void receiving(String station) {
         for (Pointer pointer : notebook.pointers()) {
-            if (pointer.to() == Pointer.To.STATION && pointer.from().equals(StepReader.FROM) && pointer.word().equals(station)) {
-                notebook.fault(pointer.spot(), "[" + station + "] receives deliveries and does no recipe's work",
+            if (pointer.to() == Pointer.To.STATION && pointer.from().equals(StepReader.FROM)
+                    && pointer.word().equals(station)) {
+                notebook.fault(pointer.spot(), "[" + station
+                        + "] receives deliveries and does no recipe's work",
                         "name another station, or let another one receive");
             }
         }

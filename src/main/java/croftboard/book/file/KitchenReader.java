@@ -22,9 +22,10 @@ final class KitchenReader {
     /** No equipment has more units, a day or a week. */
     static final int MOST_UNITS = 100_000_000;
     /** What a kitchen that is not "worth only" must say. */
-    static final List<String> NEEDED = List.of("name", "place", "time_zone", "paper", "gap", "stations", "cooks",
+    static final List<String> NEEDED = List.of("name", "place", "time_zone", "paper", "gap", "stations",
+            "cooks",
             "equipment", "surplus_worth", "portions", "waste", "promises", "local", "health_code");
-    private static final Map<String, String> PAPERS = Map.of("letter", "letter", "a4", "a4");
+    private static final Map<String, String> PAPERS = Words.same("letter", "a4");
     private static final Map<String, Storage> STORAGES = Words.of(Storage.values());
     private final Values values;
     private final Quantities quantities;
@@ -46,22 +47,29 @@ final class KitchenReader {
         Fields f = Fields.of(notebook, Form.KITCHEN, "the kitchen", root.spot(), root);
         for (String key : worthOnly || !(root instanceof Node.Mapping) ? List.<String>of() : NEEDED) {
             if (!f.has(key)) {
-                notebook.fault(f.spot(), "the key [" + key + "] is missing in the kitchen", "add " + key + ": ...");
+                notebook.fault(f.spot(), "the key [" + key + "] is missing in the kitchen", "add " + key
+                        + ": ...");
             }
         }
         Set<DayOfWeek> open = f.get("open", values::days);
-        if (f.get("open") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a kitchen that never opens", "name the open days: [mon, tue]");
+        if (f.isEmptyList("open")) {
+            notebook.fault(f.get("open").spot(), "a kitchen that never opens",
+                    "name the open days: [mon, tue]");
         }
         PortionWorth portions = portions(f);
-        PromisesReader.Health health = f.or("health_code", new PromisesReader.Health("", ""), promises::health);
+        PromisesReader.Health health = f.or("health_code", new PromisesReader.Health("", ""),
+                promises::health);
         Kitchen kitchen = new Kitchen(f.or("name", "", values::text), f.or("place", PlaceReader.NOWHERE,
                 new PlaceReader(values)::read), f.or("time_zone", ZoneId.of("UTC"), this::zone),
-                f.or("paper", "letter", n -> values.word(n, PAPERS, "letter")), open, f.or("prep_days", open, values::days),
-                lines(f, open), f.or("gap", 0, n -> quantities.days(n, 0, 60)), staff.stations(f), staff.cooks(f),
-                f.maybe("receiving", staff::receiving), equipment(f), surplus(f), portions.left(), portions.goodwill(),
+                f.or("paper", "letter", n -> values.word(n, PAPERS, "letter")), open,
+                f.or("prep_days", open, values::days),
+                lines(f, open), f.or("gap", 0, n -> quantities.days(n, 0, 60)), staff.stations(f),
+                staff.cooks(f),
+                f.maybe("receiving", staff::receiving), equipment(f), surplus(f), portions.left(),
+                portions.goodwill(),
                 f.or("waste", Cents.ZERO, n -> quantities.price(n, "per lb")),
-                f.or("promises", PromisesReader.NO_PROMISES, promises::read), f.maybe("local", promises::local),
+                f.or("promises", PromisesReader.NO_PROMISES, promises::read),
+                f.maybe("local", promises::local),
                 health.edition(), health.authority());
         drafts.kitchen = Optional.of(notebook.wrote(kitchen, f.spot(), before));
     }
@@ -70,8 +78,8 @@ final class KitchenReader {
         return values.value(node, "a time zone like America/New_York", ZoneId.of("UTC"), s -> {
             Set<String> known = ZoneId.getAvailableZoneIds();
             if (!known.contains(s.text())) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time zone", notebook.nearest().of(s.text(), known)
-                        .map(z -> "did you mean [" + z + "]?").orElse("write for example America/New_York"));
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time zone",
+                        notebook.meant(s.text(), known, "write for example America/New_York"));
                 return null;
             }
             return ZoneId.of(s.text());
@@ -85,18 +93,22 @@ final class KitchenReader {
             Fields l = Fields.of(notebook, Form.SERVICE_LINE, "the line", node.spot(), node);
             String id = staff.id(l, "line", seen);
             Optional<String> standing = l.maybe("standing", values::id);
-            standing.ifPresent(d -> notebook.points(Pointer.To.DISH, d, l.get("standing").spot(), "the line " + Notebook.show(id)));
+            standing.ifPresent(d -> notebook.points(Pointer.To.DISH, d, l.get("standing").spot(),
+                    "the line " + Notebook.show(id)));
             int before = notebook.faultCount();
             int run = l.or("run", 1, n -> quantities.days(n, 1, 7));
             if (notebook.faultCount() == before && !open.isEmpty() && run > open.size()) {
-                notebook.fault(l.get("run").spot(), "a run of " + run + " days in a week of " + open.size() + " open days",
+                notebook.fault(l.get("run").spot(), "a run of " + run + " days in a week of " + open.size()
+                        + " open days",
                         "write at most " + open.size() + " days");
             }
-            lines.add(notebook.wrote(new ServiceLine(id, l.or("name", id, values::text), l.get("course", values::id), run,
+            lines.add(notebook.wrote(new ServiceLine(id, l.or("name", id, values::text),
+                    l.get("course", values::id), run,
                     standing), l.get("id").spot(), notebook.faultCount()));
         }
-        if (f.get("lines") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a kitchen without lines", "add at least one {id: ..., name: ..., course: ..., run: 1 day}");
+        if (f.isEmptyList("lines")) {
+            notebook.fault(f.get("lines").spot(), "a kitchen without lines",
+                    "add at least one {id: ..., name: ..., course: ..., run: 1 day}");
         }
         return List.copyOf(lines);
     }
@@ -112,7 +124,8 @@ final class KitchenReader {
                     e.maybe("per_day", n -> quantities.whole(n, 0, MOST_UNITS)),
                     e.maybe("per_week", n -> quantities.whole(n, 0, MOST_UNITS)), held);
             if (node instanceof Node.Mapping && read.perDay().isPresent() == read.perWeek().isPresent()) {
-                notebook.fault(e.spot(), "the equipment " + Notebook.show(id) + " needs its units a day or a week, one of the two",
+                notebook.fault(e.spot(), "the equipment " + Notebook.show(id)
+                        + " needs its units a day or a week, one of the two",
                         "write per_day: or per_week:");
             }
             equipment.add(read);
@@ -128,7 +141,8 @@ final class KitchenReader {
         if (f.has("surplus_worth")) {
             Node node = f.get("surplus_worth");
             Fields s = Fields.of(notebook, Form.SURPLUS_WORTH, "surplus_worth", node.spot(), node);
-            STORAGES.forEach((word, storage) -> worth.put(storage, s.get(word, n -> quantities.share(n, true, 100))));
+            STORAGES.forEach((word, storage) -> worth.put(storage,
+                    s.get(word, n -> quantities.share(n, true, 100))));
         }
         return java.util.Collections.unmodifiableMap(new LinkedHashMap<>(worth));
     }

@@ -6,7 +6,10 @@ import croftboard.book.Recipe;
 import croftboard.measure.Unit;
 import java.util.Optional;
 
-/** Lines of recipes against what they use: cuts, units, cups, substitutes; and what each ingredient itself points to. */
+/**
+ * Lines of recipes against what they use: cuts, units, cups, substitutes; and what each ingredient
+ * itself points to.
+ */
 final class LineChecks {
     private final Notebook notebook;
     private final Drafts drafts;
@@ -24,7 +27,8 @@ final class LineChecks {
             ingredient.substitutes().forEach(s -> substitute(ingredient, s));
             ingredient.par().filter(p -> notebook.isSound(ingredient)
                     && !Weigher.knowsPurchased(ingredient, p.unit())).ifPresent(p ->
-                    notebook.fault(notebook.spotOf(ingredient, "par"), noPurchasedMeasure(ingredient, p.unit()), measureRemedy(p.unit())));
+                    notebook.fault(notebook.spotOf(ingredient, "par"),
+                    noPurchasedMeasure(ingredient, p.unit()), measureRemedy(p.unit())));
         }
     }
 
@@ -43,7 +47,8 @@ final class LineChecks {
     }
 
     private void ofIngredient(Recipe.Line line, Ingredient ingredient) {
-        boolean cutFits = cut(ingredient, line.cut(), notebook.spotOf(line, "item"), notebook.spotOf(line, "cut"));
+        boolean cutFits = cut(ingredient, line.cut(), notebook.spotOf(line, "item"),
+                notebook.spotOf(line, "cut"));
         Unit unit = line.amount().unit();
         if (cutFits && unit.kind() != Unit.Kind.MASS) {
             Optional<Ingredient.Measure> measure = ingredient.measureFor(unit, line.cut());
@@ -51,8 +56,10 @@ final class LineChecks {
                 notebook.fault(notebook.spotOf(line, "unit"), "no measure says what one " + unit + " of "
                         + called(ingredient, line.cut()) + " weighs", measureRemedy(ingredient, unit));
             } else if (line.asPurchased() && !measure.get().asPurchased() && !ingredient.cuts().isEmpty()) {
-                notebook.fault(notebook.spotOf(line, "unit"), "AP, but the " + unit + " of " + called(ingredient, line.cut())
-                        + " is a measure of the edible portion", "leave AP out, use a weight, or add a measure with of: ap");
+                notebook.fault(notebook.spotOf(line, "unit"), "AP, but the " + unit + " of "
+                        + called(ingredient, line.cut())
+                        + " is a measure of the edible portion",
+                        "leave AP out, use a weight, or add a measure with of: ap");
             }
         }
         if (line.planSubstitute() && ingredient.substitutes().isEmpty()) {
@@ -68,7 +75,8 @@ final class LineChecks {
     private static String measureRemedy(Ingredient ingredient, Unit unit) {
         String known = String.join(", ", ingredient.measures().stream().map(m -> m.measure().unit().name()
                 + m.cut().map(c -> " (" + c + ")").orElse("")).distinct().toList());
-        return "use a weight" + (known.isEmpty() ? "" : ", one of its measures: " + known) + ", or add to the ingredient {measure: 1 "
+        return "use a weight" + (known.isEmpty() ? "" : ", one of its measures: " + known)
+                + ", or add to the ingredient {measure: 1 "
                 + unit + ", weighs: ... g, source: ...}";
     }
 
@@ -88,8 +96,8 @@ final class LineChecks {
             return false;
         }
         if (!ingredient.cuts().containsKey(cut.get())) {
-            notebook.fault(cutSpot, "[" + ingredient.id() + "] has no cut " + Notebook.show(cut.get()), notebook.nearest()
-                    .of(cut.get(), ingredient.cuts().keySet()).map(c -> "did you mean [" + c + "]?").orElse("its cuts are " + cuts));
+            notebook.fault(cutSpot, "[" + ingredient.id() + "] has no cut " + Notebook.show(cut.get()),
+                    notebook.meant(cut.get(), ingredient.cuts().keySet(), "its cuts are " + cuts));
             return false;
         }
         return true;
@@ -103,26 +111,32 @@ final class LineChecks {
                     "leave the cut out, or write it as a (note)");
         }
         if (line.asPurchased()) {
-            notebook.fault(notebook.spotOf(line, "item"), called + " is a recipe, which nobody purchases", "leave AP out");
+            notebook.fault(notebook.spotOf(line, "item"), called + " is a recipe, which nobody purchases",
+                    "leave AP out");
         }
         if (unit.kind() == Unit.Kind.COUNT) {
-            notebook.fault(notebook.spotOf(line, "unit"), called + " is a recipe, which is used by weight or by the cup",
+            notebook.fault(notebook.spotOf(line, "unit"), called
+                    + " is a recipe, which is used by weight or by the cup",
                     "write a weight, or cups");
         } else if (unit.kind() == Unit.Kind.VOLUME && recipe.cup().isEmpty() && notebook.isSound(recipe)) {
-            notebook.fault(notebook.spotOf(line, "unit"), called + " is used by the " + unit + ", but does not say what a cup of it weighs",
+            notebook.fault(notebook.spotOf(line, "unit"), called + " is used by the " + unit
+                    + ", but does not say what a cup of it weighs",
                     "add cup: ... g to " + called + ", or write a weight");
         }
         if (line.aheadDays() > 0) {
-            notebook.fault(notebook.spotOf(line), called + " is a recipe, which has its own lead", "leave ahead out");
+            notebook.fault(notebook.spotOf(line), called + " is a recipe, which has its own lead",
+                    "leave ahead out");
         }
         if (line.planSubstitute()) {
-            notebook.fault(notebook.spotOf(line), called + " is a recipe, which has no substitute", "leave substitute out");
+            notebook.fault(notebook.spotOf(line), called + " is a recipe, which has no substitute",
+                    "leave substitute out");
         }
     }
 
     private void substitute(Ingredient ingredient, Substitute substitute) {
         if (substitute.use().equals(ingredient.id())) {
-            notebook.fault(notebook.spotOf(substitute), "an ingredient cannot replace itself", "name another ingredient");
+            notebook.fault(notebook.spotOf(substitute), "an ingredient cannot replace itself",
+                    "name another ingredient");
             return;
         }
         Ingredient other = drafts.ingredients.get(substitute.use());
@@ -136,6 +150,7 @@ final class LineChecks {
     }
 
     static String measureRemedy(Unit unit) {
-        return "write a weight, or add to the ingredient {measure: 1 " + unit + ", of: ap, weighs: ... g, source: ...}";
+        return "write a weight, or add to the ingredient {measure: 1 " + unit
+                + ", of: ap, weighs: ... g, source: ...}";
     }
 }

@@ -11,7 +11,8 @@ import java.util.Optional;
 /** One line of a recipe's ingredient list: {@code AMOUNT UNIT [AP] ID[, CUT][ (note)]}. */
 final class LineReader {
     private static final String WANTED = "an amount of food";
-    private static final String FORM = "write AMOUNT UNIT ID, or AMOUNT UNIT ID, CUT (note): 4 lb carrot, diced (small)";
+    private static final String FORM =
+            "write AMOUNT UNIT ID, or AMOUNT UNIT ID, CUT (note): 4 lb carrot, diced (small)";
     private static final int LONGEST = 300;
     private static final int LONGEST_AHEAD_DAYS = 3;
     private final Values values;
@@ -41,12 +42,14 @@ final class LineReader {
         Fields f = Fields.of(notebook, Form.INGREDIENT_LINE, "the ingredient line", node.spot(), node);
         int ahead = f.or("ahead", 0, n -> quantities.days(n, 0, LONGEST_AHEAD_DAYS));
         boolean substitute = f.or("substitute", false, n -> values.word(n, Map.of("plan", true), true));
-        return values.scalar(f.get("use"), "an ingredient line").flatMap(s -> line(s, ahead, substitute, before));
+        return values.scalar(f.get("use"), "an ingredient line")
+                .flatMap(s -> line(s, ahead, substitute, before));
     }
 
     /** {@code - 12 cloves garlic, minced (last: it burns)} without quotes. */
     private static boolean isBrokenByColon(Node.Mapping mapping) {
-        return !mapping.flow() && mapping.pairs().size() == 1 && mapping.pairs().get(0).key().text().contains(" ");
+        return !mapping.flow() && mapping.pairs().size() == 1 && mapping.pairs().get(0).key().text()
+                .contains(" ");
     }
 
     private Optional<Line> line(Node.Scalar s, int ahead, boolean substitute, int before) {
@@ -63,7 +66,8 @@ final class LineReader {
         Optional<Word> cut = comma < 0 ? Optional.empty() : cut(s, rest.substring(comma + 1), comma + 1);
         boolean purchased = words.size() > 2 && words.get(2).text().equals("AP");
         if (words.size() != (purchased ? 4 : 3)) {
-            notebook.fault(s.spot(), Notebook.show(text) + " is no ingredient line", remedy(words, purchased));
+            notebook.fault(s.spot(), Notebook.show(text) + " is no ingredient line",
+                    remedy(words, purchased));
             return Optional.empty();
         }
         Word item = words.get(words.size() - 1);
@@ -75,7 +79,8 @@ final class LineReader {
         if (amount.isEmpty()) {
             return Optional.empty();
         }
-        Line line = new Line(amount.get(), item.text(), cut.map(Word::text), purchased, ahead, substitute, note);
+        Line line = new Line(amount.get(), item.text(), cut.map(Word::text), purchased, ahead, substitute,
+                note);
         notebook.wrote(line, s.spot(), before);
         notebook.part(line, "unit", s.at(words.get(1).at()));
         notebook.part(line, "item", s.at(item.at()));
@@ -89,7 +94,8 @@ final class LineReader {
             return Optional.empty();
         }
         if (!text.endsWith(")")) {
-            notebook.fault(s.at(open), "a note that is not closed, or words behind it", "end the line with )");
+            notebook.fault(s.at(open), "a note that is not closed, or words behind it",
+                    "end the line with )");
             return Optional.empty();
         }
         String note = text.substring(open + 1, text.length() - 1).strip();
@@ -111,12 +117,15 @@ final class LineReader {
     private String remedy(List<Word> words, boolean purchased) {
         int first = purchased ? 3 : 2;
         if (words.size() > first + 1) {
-            String joined = String.join("-", words.subList(first, words.size()).stream().map(Word::text).toList());
-            return "write the name with hyphens, like " + Notebook.show(joined) + ", and notes in (brackets)";
+            String joined = String.join("-", words.subList(first, words.size()).stream().map(Word::text)
+                    .toList());
+            return "write the name with hyphens, like " + Notebook.show(joined)
+                    + ", and notes in (brackets)";
         }
         boolean noUnit = words.size() == 2 && Amount.number(words.get(0).text()).isPresent()
                 && Unit.named(words.get(1).text()).isEmpty();
-        return noUnit ? "say the unit: " + words.get(0).text() + " lb " + words.get(1).text() + ", or each, or cups" : FORM;
+        return noUnit ? "say the unit: " + words.get(0).text() + " lb " + words.get(1).text()
+                + ", or each, or cups" : FORM;
     }
 
     private static List<Word> words(String text) {

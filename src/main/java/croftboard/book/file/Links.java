@@ -3,15 +3,15 @@ package croftboard.book.file;
 import croftboard.book.Kitchen;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * Every word that names something elsewhere must find it. What a file that did not parse would have defined is not
- * missed: then no word that may mean it is reported.
+ * Every word that names something elsewhere must find it. What a file that did not parse would have
+ * defined is not missed: then no word that may mean it is reported.
  */
 final class Links {
     private final Notebook notebook;
@@ -48,11 +48,14 @@ final class Links {
     private void knowKitchen(Kitchen kitchen) {
         boolean sound = notebook.isSound(kitchen);
         if (sound || !kitchen.stations().isEmpty()) {
-            known.put(Pointer.To.STATION, words(kitchen.stations().stream().map(Kitchen.Station::id).toList()));
+            known.put(Pointer.To.STATION, words(kitchen.stations().stream().map(Kitchen.Station::id)
+                    .toList()));
         }
         if (sound || !kitchen.lines().isEmpty()) {
-            known.put(Pointer.To.LINE, words(kitchen.lines().stream().map(Kitchen.ServiceLine::id).toList()));
-            known.put(Pointer.To.COURSE, words(kitchen.lines().stream().map(Kitchen.ServiceLine::course).toList()));
+            known.put(Pointer.To.LINE, words(kitchen.lines().stream().map(Kitchen.ServiceLine::id)
+                    .toList()));
+            known.put(Pointer.To.COURSE, words(kitchen.lines().stream().map(Kitchen.ServiceLine::course)
+                    .toList()));
         }
     }
 
@@ -69,27 +72,32 @@ final class Links {
         }
         drafts.recipes.forEach((id, recipe) -> {
             if (drafts.ingredients.containsKey(id)) {
-                notebook.fault(notebook.spotOf(recipe), Notebook.show(id) + " is both a recipe and the ingredient in "
+                notebook.fault(notebook.spotOf(recipe), Notebook.show(id)
+                        + " is both a recipe and the ingredient in "
                         + notebook.spotOf(drafts.ingredients.get(id)), "rename one of them");
             }
         });
-        drafts.kitchen.filter(k -> notebook.isSound(k) || !k.equipment().isEmpty()).ifPresent(this::equipment);
+        drafts.kitchen.filter(k -> notebook.isSound(k) || !k.equipment().isEmpty())
+                .ifPresent(this::equipment);
     }
 
     private void dangling(Pointer pointer, Set<String> words) {
         String word = Notebook.show(pointer.word());
         if (pointer.to() == Pointer.To.INGREDIENT && drafts.recipes.containsKey(pointer.word())) {
-            notebook.fault(pointer.spot(), word + " is a recipe where " + pointer.from() + " names an ingredient",
+            notebook.fault(pointer.spot(), word + " is a recipe where " + pointer.from()
+                    + " names an ingredient",
                     "name an ingredient");
         } else if (pointer.to() == Pointer.To.DISH && drafts.recipes.containsKey(pointer.word())) {
-            notebook.fault(pointer.spot(), word + " is a component, which is not sold", "name a dish, or give it kind: dish");
+            notebook.fault(pointer.spot(), word + " is a component, which is not sold",
+                    "name a dish, or give it kind: dish");
         } else {
-            notebook.fault(pointer.spot(), "no " + noun(pointer.to()) + " is called " + word, remedy(pointer, words));
+            notebook.fault(pointer.spot(), "no " + noun(pointer.to()) + " is called " + word,
+                    remedy(pointer, words));
         }
     }
 
     private String remedy(Pointer pointer, Set<String> words) {
-        return notebook.nearest().of(pointer.word(), words).map(m -> "did you mean [" + m + "]?").orElse(switch (pointer.to()) {
+        return notebook.meant(pointer.word(), words, switch (pointer.to()) {
             case INGREDIENT -> "add it under kitchen/ingredients/";
             case ITEM -> "add it under kitchen/ingredients/ or recipes/";
             case DISH -> "add it under recipes/";
@@ -119,17 +127,19 @@ final class Links {
     }
 
     private void equipment(Kitchen kitchen) {
-        Map<String, Kitchen.Equipment> byId = new HashMap<>();
+        Map<String, Kitchen.Equipment> byId = new LinkedHashMap<>();
         kitchen.equipment().forEach(e -> byId.put(e.id(), e));
         for (StepReader.EquipmentUse use : notebook.uses()) {
             Optional<Kitchen.Equipment> equipment = Optional.ofNullable(byId.get(use.equipment()));
             if (equipment.isEmpty() && Values.isId(use.equipment())) {
                 notebook.fault(use.spot(), "no equipment is called " + Notebook.show(use.equipment()),
-                        notebook.nearest().of(use.equipment(), byId.keySet()).map(m -> "did you mean [" + m + "]?")
-                                .orElse(few("the equipment is ", byId.keySet(), "add it to kitchen/kitchen.yaml")));
+                        notebook.meant(use.equipment(), byId.keySet(),
+                        few("the equipment is ", byId.keySet(),
+                                "add it to kitchen/kitchen.yaml")));
             }
             equipment.filter(e -> use.unit().isPresent() && !use.matches(e.unit())).ifPresent(e ->
-                    notebook.fault(use.unitSpot(), "[" + e.id() + "] is counted in " + e.unit() + ", not in "
+                    notebook.fault(use.unitSpot(), "[" + e.id() + "] is counted in " + e.unit()
+                    + ", not in "
                             + Notebook.show(use.unit().orElse("")), "write the number and " + e.unit()));
         }
     }

@@ -13,7 +13,8 @@ import java.util.Set;
 
 /** {@code farms/lists/2027-W33.csv}: what the growers have in one week. */
 final class ListReader {
-    static final List<String> COLUMNS = List.of("vendor", "item", "pack", "price", "packs", "delivery", "note");
+    static final List<String> COLUMNS = List.of("vendor", "item", "pack", "price", "packs", "delivery",
+            "note");
     private final Values values;
     private final Quantities quantities;
     private final Notebook notebook;
@@ -27,7 +28,8 @@ final class ListReader {
     void read(String file, String text, Drafts drafts) {
         Optional<IsoWeek> week = IsoWeek.parse(FileKind.baseName(file));
         if (week.isEmpty()) {
-            notebook.fault(Spot.whole(file), "the file's name is no week of the calendar", "name it like 2027-W33.csv");
+            notebook.fault(Spot.whole(file), "the file's name is no week of the calendar",
+                    "name it like 2027-W33.csv");
             return;
         }
         List<ListedOffer> offers = new ArrayList<>();
@@ -37,7 +39,8 @@ final class ListReader {
             ListedOffer offer = offer(row, week.get());
             if (notebook.faultCount() == before
                     && !seen.add(List.of(offer.vendor(), offer.item(), offer.pack(), offer.delivery()))) {
-                notebook.fault(row.spot(), "the same pack for the same delivery stands twice", "keep one of the rows");
+                notebook.fault(row.spot(), "the same pack for the same delivery stands twice",
+                        "keep one of the rows");
             }
             notebook.wrote(offer, row.spot(), before);
             COLUMNS.forEach(column -> notebook.part(offer, column, row.cell(column).spot()));
@@ -55,7 +58,8 @@ final class ListReader {
         String packs = filled(row, "packs");
         return new ListedOffer(vendor, item, filled(row, "pack"),
                 price.isEmpty() ? Cents.ZERO : quantities.money(price, row.cell("price").spot(), true),
-                packs.isEmpty() ? 0 : quantities.whole(packs, row.cell("packs").spot(), 0, OfferReader.MOST_PACKS),
+                packs.isEmpty() ? 0 : quantities.whole(packs, row.cell("packs").spot(), 0,
+                OfferReader.MOST_PACKS),
                 delivery(row.cell("delivery"), week), row.cell("note").text());
     }
 
@@ -67,7 +71,10 @@ final class ListReader {
         return cell.text();
     }
 
-    /** A day means that day of the week itself, Sunday the one before it; other deliveries of the list are named by date. */
+    /**
+     * A day means that day of the week itself, Sunday the one before it; other deliveries of the
+     * list are named by date.
+     */
     private LocalDate delivery(CsvText.Cell cell, IsoWeek week) {
         DayOfWeek day = Values.DAYS.get(cell.text());
         if (day != null) {
@@ -76,13 +83,15 @@ final class ListReader {
         LocalDate first = week.monday().minusDays(6);
         LocalDate last = week.day(DayOfWeek.SATURDAY);
         if (cell.text().isEmpty() || !Character.isDigit(cell.text().charAt(0))) {
-            notebook.fault(cell.spot(), Notebook.show(cell.text()) + " is no delivery", "write a day like mon or a date like " + last);
+            notebook.fault(cell.spot(), Notebook.show(cell.text()) + " is no delivery",
+                    "write a day like mon or a date like " + last);
             return first;
         }
         int before = notebook.faultCount();
         LocalDate date = values.date(cell.text(), cell.spot());
         if (notebook.faultCount() == before && (date.isBefore(first) || date.isAfter(last))) {
-            notebook.fault(cell.spot(), date + " is no delivery of " + week, "a list speaks of " + first + " to " + last);
+            notebook.fault(cell.spot(), date + " is no delivery of " + week, "a list speaks of " + first
+                    + " to " + last);
         }
         return date;
     }

@@ -8,8 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds the known word that someone meant. One instance a reading: it remembers its answers and stops looking after
- * {@value #MOST} different words, so that a file full of nonsense costs no time.
+ * Finds the known word that someone meant. One instance a reading: it remembers its answers and
+ * stops looking after {@value #MOST} different words, so that a file full of nonsense costs no
+ * time.
  */
 final class Nearest {
     private static final int MOST = 500;
@@ -17,7 +18,10 @@ final class Nearest {
     private final Map<Collection<String>, Map<String, Optional<String>>> found = new IdentityHashMap<>();
     private int searches;
 
-    /** The nearest of {@code known} by edit distance, about a third of the word away at most; ties go to the alphabet. */
+    /**
+     * The nearest of {@code known} by edit distance, about a third of the word away at most; ties
+     * go to the alphabet.
+     */
     Optional<String> of(String word, Collection<String> known) {
         if (word.isEmpty() || word.length() > LONGEST) {
             return Optional.empty();
@@ -52,14 +56,18 @@ final class Nearest {
     /** {@code lentil-brown} for {@code brown-lentil}: the same words in another order. */
     private static Optional<String> sameWords(String word, Collection<String> known) {
         Set<String> parts = wordsOf(word);
-        return known.stream().filter(k -> k.length() == word.length() && wordsOf(k).equals(parts)).sorted().findFirst();
+        return known.stream().filter(k -> k.length() == word.length() && wordsOf(k).equals(parts)).sorted()
+                .findFirst();
     }
 
     private static Set<String> wordsOf(String text) {
         return Set.copyOf(java.util.Arrays.asList(text.split("[-_ ]")));
     }
 
-    /** Edit distance with swaps of neighbours, or {@code limit + 1} as soon as it is above {@code limit}. */
+    /**
+     * Edit distance with swaps of neighbours, or {@code limit + 1} as soon as it is above {@code
+     * limit}.
+     */
     static int distance(String a, String b, int limit) {
         if (Math.abs(a.length() - b.length()) > limit) {
             return limit + 1;
@@ -90,7 +98,8 @@ final class Nearest {
         for (int j = 1; j <= b.length(); j++) {
             int cost = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
             row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + cost);
-            if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+            if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2)
+                    && a.charAt(i - 2) == b.charAt(j - 1)) {
                 row[j] = Math.min(row[j], before[j - 2] + 1);
             }
         }

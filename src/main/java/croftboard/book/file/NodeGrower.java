@@ -15,8 +15,9 @@ import org.snakeyaml.engine.v2.events.MappingStartEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 
 /**
- * Grows a tree of nodes from a parser's events, without recursion and at most {@value #DEEPEST} levels deep, and refuses
- * what a book has no use for: anchors, aliases, tags, directives, a second document, a key that is no word.
+ * Grows a tree of nodes from a parser's events, without recursion and at most {@value #DEEPEST}
+ * levels deep, and refuses what a book has no use for: anchors, aliases, tags, directives, a second
+ * document, a key that is no word.
  */
 final class NodeGrower {
     static final int DEEPEST = 16;
@@ -53,7 +54,8 @@ final class NodeGrower {
     private boolean document(DocumentStartEvent event) {
         documents++;
         if (documents > 1) {
-            notebook.fault(spot(event), "a second document in one file", "remove the line ---, or use two files");
+            notebook.fault(spot(event), "a second document in one file",
+                    "remove the line ---, or use two files");
             return false;
         }
         if (event.getSpecVersion().isPresent() || !event.getTags().isEmpty()) {
@@ -70,7 +72,8 @@ final class NodeGrower {
                     "nothing in a book is: check brackets and indentation");
             return false;
         }
-        open.push(new Branch(spot(event), event instanceof MappingStartEvent, event.isFlow(), new ArrayList<>()));
+        open.push(new Branch(spot(event), event instanceof MappingStartEvent, event.isFlow(),
+                new ArrayList<>()));
         return true;
     }
 
@@ -113,7 +116,8 @@ final class NodeGrower {
     }
 
     private boolean alias(AliasEvent event) {
-        notebook.fault(spot(event), "an alias, " + Notebook.show("*" + event.getAlias()) + ", stands for another place in the file",
+        notebook.fault(spot(event), "an alias, " + Notebook.show("*" + event.getAlias())
+                + ", stands for another place in the file",
                 "write the value itself");
         put(new Node.Gone(spot(event)));
         return true;
@@ -122,7 +126,8 @@ final class NodeGrower {
     private void refuse(Event event, Optional<Anchor> anchor, Optional<String> tag) {
         anchor.ifPresent(a -> notebook.fault(spot(event), "an anchor, " + Notebook.show("&" + a.getValue()),
                 "remove it and write each value where it is used"));
-        tag.ifPresent(t -> notebook.fault(spot(event), "a tag (!...)", "remove it; every value is read as text"));
+        tag.ifPresent(t -> notebook.fault(spot(event), "a tag (!...)",
+                "remove it; every value is read as text"));
     }
 
     private void put(Node node) {

@@ -2,6 +2,7 @@ package croftboard.book.file;
 
 import croftboard.book.Fault;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -11,9 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** What one reading gathers on its way: faults, warnings, where each record was written, and which words point elsewhere. */
+/**
+ * What one reading gathers on its way: faults, warnings, where each record was written, and which
+ * words point elsewhere.
+ */
 final class Notebook {
-    private static final Comparator<Fault> IN_ORDER = Comparator.comparing(Fault::file).thenComparingInt(Fault::line)
+    private static final Comparator<Fault> IN_ORDER = Comparator.comparing(Fault::file)
+            .thenComparingInt(Fault::line)
             .thenComparingInt(Fault::column).thenComparing(Fault::wrong).thenComparing(Fault::right);
     private final List<Fault> faults = new ArrayList<>();
     private final List<Warning> warnings = new ArrayList<>();
@@ -63,7 +68,10 @@ final class Notebook {
         return faults.size();
     }
 
-    /** Notes where a record was written, and whether it was read without a fault since {@code faultsBefore}. */
+    /**
+     * Notes where a record was written, and whether it was read without a fault since {@code
+     * faultsBefore}.
+     */
     <T> T wrote(T record, Spot spot, int faultsBefore) {
         spots.put(record, spot);
         if (faults.size() > faultsBefore) {
@@ -92,6 +100,11 @@ final class Notebook {
         return unread.contains(kind);
     }
 
+    /** {@code did you mean [x]?} with the nearest known word, or the other remedy when none is near. */
+    String meant(String word, Collection<String> known, String otherwise) {
+        return nearest.of(word, known).map(m -> "did you mean [" + m + "]?").orElse(otherwise);
+    }
+
     Nearest nearest() {
         return nearest;
     }
@@ -106,7 +119,8 @@ final class Notebook {
 
     List<Warning> warningsInOrder() {
         return warnings.stream().distinct().sorted(Comparator.comparing(Warning::file)
-                .thenComparingInt(Warning::line).thenComparingInt(Warning::column).thenComparing(Warning::says)).toList();
+                .thenComparingInt(Warning::line).thenComparingInt(Warning::column)
+                .thenComparing(Warning::says)).toList();
     }
 
     /** A word of the book inside a message: in brackets, short, on one line. */
@@ -116,7 +130,8 @@ final class Notebook {
         for (int i = 0; i < text.length() && shown < 60; shown++) {
             int c = text.codePointAt(i);
             i += Character.charCount(c);
-            out.appendCodePoint(Character.isISOControl(c) || !Character.isDefined(c) || isSurrogate(c) ? ' ' : c);
+            out.appendCodePoint(Character.isISOControl(c) || !Character.isDefined(c) || isSurrogate(c)
+                    ? ' ' : c);
         }
         return out.append(shown == 60 ? "...]" : "]").toString();
     }

@@ -40,7 +40,8 @@ final class OfferReader {
         boolean priceRead = notebook.faultCount() == beforePrice && f.get("price") instanceof Node.Scalar;
         Offer offer = new Offer(item, f.maybe("as", values::text), f.get("pack", values::text),
                 f.get("holds", quantities::amount), price, breaks(f, price, priceRead), on(f, days),
-                f.get("grown_at", this::whence), f.or("processed_at", new Whence.Nowhere(), this::processed),
+                f.get("grown_at", this::whence),
+                f.or("processed_at", new Whence.Nowhere(), this::processed),
                 f.maybe("local_part", n -> quantities.share(n, true, 100)), weeks(f));
         notebook.part(offer, "holds", f.get("holds").spot());
         return notebook.wrote(offer, f.get("item").spot(), before);
@@ -57,9 +58,11 @@ final class OfferReader {
             Break next = new Break(b.get("packs", n -> quantities.whole(n, 2, MOST_PACKS)),
                     b.get("price", n -> quantities.money(n, true)));
             if (notebook.faultCount() == before && next.packs() <= packs) {
-                notebook.fault(b.get("packs").spot(), "price breaks do not ascend by packs", "put the smaller number first");
+                notebook.fault(b.get("packs").spot(), "price breaks do not ascend by packs",
+                        "put the smaller number first");
             } else if (notebook.faultCount() == before && known && next.price().compareTo(last) >= 0) {
-                notebook.fault(b.get("price").spot(), "the price from " + next.packs() + " packs on is not below " + last,
+                notebook.fault(b.get("price").spot(), "the price from " + next.packs()
+                        + " packs on is not below " + last,
                         "a break lowers the price of all packs");
             }
             known = notebook.faultCount() == before;
@@ -75,15 +78,16 @@ final class OfferReader {
             return Set.of();
         }
         Set<DayOfWeek> on = values.days(f.get("on"));
-        for (Node item : f.get("on") instanceof Node.Sequence sequence ? sequence.items() : List.<Node>of()) {
+        for (Node item : f.get("on") instanceof Node.Sequence sequence ? sequence.items()
+                : List.<Node>of()) {
             if (item instanceof Node.Scalar s && Values.DAYS.containsKey(s.text())
                     && !days.contains(Values.DAYS.get(s.text())) && !days.isEmpty()) {
                 notebook.fault(s.spot(), "the vendor does not deliver on " + s.text(),
                         "name one of its delivery days, or add the delivery");
             }
         }
-        if (f.get("on") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an offer on no day", "leave on out for all delivery days");
+        if (f.isEmptyList("on")) {
+            notebook.fault(f.get("on").spot(), "an offer on no day", "leave on out for all delivery days");
         }
         return on;
     }
@@ -92,7 +96,8 @@ final class OfferReader {
         if (node instanceof Node.Mapping) {
             return new Whence.At(places.read(node));
         }
-        return values.value(node, "here, unknown, a vendor or a place", new Whence.Unknown(), s -> switch (s.text()) {
+        return values.value(node, "here, unknown, a vendor or a place", new Whence.Unknown(), s ->
+                switch (s.text()) {
             case Words.HERE -> new Whence.Here();
             case Words.UNKNOWN -> new Whence.Unknown();
             default -> {
@@ -124,8 +129,9 @@ final class OfferReader {
             }
             weeks.add(expected);
         }
-        if (f.get("weeks") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an offer in no week", "write {from: ..., to: ..., packs: ..., confidence: ...}");
+        if (f.isEmptyList("weeks")) {
+            notebook.fault(f.get("weeks").spot(), "an offer in no week",
+                    "write {from: ..., to: ..., packs: ..., confidence: ...}");
         }
         return List.copyOf(weeks);
     }

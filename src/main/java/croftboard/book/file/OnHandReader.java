@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /** {@code kitchen/on-hand.csv}: counted stock. */
 final class OnHandReader {
-    static final List<String> COLUMNS = List.of("item", "amount", "received", "made", "opened", "frozen", "thawed", "note");
+    static final List<String> COLUMNS = List.of("item", "amount", "received", "made", "opened", "frozen",
+            "thawed", "note");
     private final Values values;
     private final Quantities quantities;
     private final Notebook notebook;
@@ -36,10 +37,12 @@ final class OnHandReader {
         CsvText.Cell item = row.cell("item");
         CsvText.Cell amount = row.cell("amount");
         if (item.isEmpty()) {
-            notebook.fault(item.spot(), "nothing is written under [item]", "name an ingredient or a component");
+            notebook.fault(item.spot(), "nothing is written under [item]",
+                    "name an ingredient or a component");
         }
         notebook.points(Pointer.To.ITEM, item.text(), item.spot(), "the count");
-        Amount read = quantities.amounts().read(amount.text(), amount.spot(), "an amount like 12 lb", Unit.Kind.MASS,
+        Amount read = quantities.amounts().read(amount.text(), amount.spot(), "an amount like 12 lb",
+                Unit.Kind.MASS,
                 Unit.Kind.VOLUME, Unit.Kind.COUNT);
         return new OnHand(item.text(), read, date(row, "received"), date(row, "made"),
                 date(row, "opened"), date(row, "frozen"), date(row, "thawed"), row.cell("note").text());
@@ -53,16 +56,19 @@ final class OnHandReader {
     private void dates(CsvText.Row row, OnHand counted) {
         Optional<LocalDate> start = counted.made().or(counted::received);
         if (counted.thawed().isPresent() && counted.frozen().isEmpty()) {
-            notebook.fault(row.cell("thawed").spot(), "thawed, but never frozen", "write the day it was frozen too");
+            notebook.fault(row.cell("thawed").spot(), "thawed, but never frozen",
+                    "write the day it was frozen too");
         }
         later(row, "frozen", start, counted.frozen());
         later(row, "opened", start, counted.opened());
         later(row, "thawed", counted.frozen(), counted.thawed());
     }
 
-    private void later(CsvText.Row row, String column, Optional<LocalDate> first, Optional<LocalDate> second) {
+    private void later(CsvText.Row row, String column, Optional<LocalDate> first,
+            Optional<LocalDate> second) {
         if (first.isPresent() && second.isPresent() && second.get().isBefore(first.get())) {
-            notebook.fault(row.cell(column).spot(), column + " on " + second.get() + ", before " + first.get(),
+            notebook.fault(row.cell(column).spot(), column + " on " + second.get() + ", before "
+                    + first.get(),
                     "check the dates of the row");
         }
     }

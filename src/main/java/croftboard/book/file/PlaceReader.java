@@ -20,14 +20,16 @@ final class PlaceReader {
     Place read(Node node) {
         Fields p = Fields.of(notebook, Form.PLACE, "the place", node.spot(), node);
         return new Place(p.get("town", values::text), p.get("state", this::state),
-                p.get("latitude", n -> quantities.degrees(n, 90)), p.get("longitude", n -> quantities.degrees(n, 180)));
+                p.get("latitude", n -> quantities.degrees(n, 90)),
+                p.get("longitude", n -> quantities.degrees(n, 180)));
     }
 
     /** A two-letter code. */
     String state(Node node) {
         return values.value(node, "two letters like NY", "", s -> {
             if (!STATE.matcher(s.text()).matches()) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no state's code", "write two capital letters like NY");
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no state's code",
+                        "write two capital letters like NY");
             }
             return s.text();
         });

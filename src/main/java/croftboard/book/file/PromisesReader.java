@@ -21,7 +21,8 @@ import java.util.Set;
 
 /** What the kitchen promises and pays for, what it calls local, and which health code it follows. */
 final class PromisesReader {
-    static final Promises NO_PROMISES = new Promises(Cents.ZERO, List.of(), List.of(), Ratio.ZERO, Optional.empty(),
+    static final Promises NO_PROMISES = new Promises(Cents.ZERO, List.of(), List.of(), Ratio.ZERO,
+            Optional.empty(),
             Ratio.ZERO, Cents.ZERO);
     static final Map<String, Diet> DIETS = Words.of(Diet.values());
     private static final Map<String, Trait> TRAITS = Words.of(Trait.values());
@@ -43,7 +44,8 @@ final class PromisesReader {
         Set<String> ids = new HashSet<>();
         Set<String> marks = new HashSet<>();
         List<Coverage> coverage = p.has("coverage")
-                ? p.list("coverage", values).stream().map(n -> coverage(n, ids, marks)).toList() : List.of();
+                ? p.list("coverage", values).stream().map(n -> coverage(n, ids, marks)).toList()
+                : List.of();
         List<Variety> variety = p.has("variety") ? variety(p.list("variety", values)) : List.of();
         return new Promises(p.get("empty_slot", n -> quantities.price(n, "each")), coverage, variety,
                 p.or("local_share", Ratio.ZERO, n -> quantities.rate(n, "per dollar short")),
@@ -56,25 +58,32 @@ final class PromisesReader {
         Fields c = Fields.of(notebook, Form.COVERAGE, "the coverage promise", node.spot(), node);
         String id = c.get("id", values::id);
         if (!id.equals(Values.NOTHING) && !ids.add(id)) {
-            notebook.fault(c.get("id").spot(), "a second promise " + Notebook.show(id), "give it a name of its own");
+            notebook.fault(c.get("id").spot(), "a second promise " + Notebook.show(id),
+                    "give it a name of its own");
         }
         String mark = c.get("mark", n -> mark(n, marks));
         Optional<String> course = c.maybe("course", values::id);
-        course.ifPresent(w -> notebook.points(Pointer.To.COURSE, w, c.get("course").spot(), "a coverage promise"));
+        course.ifPresent(w -> notebook.points(Pointer.To.COURSE, w, c.get("course").spot(),
+                "a coverage promise"));
         if (node instanceof Node.Mapping && !c.has("diet") && !c.has("without")) {
-            notebook.fault(c.spot(), "a coverage promise that asks for nothing", "add diet: vegan or without: [wheat]");
+            notebook.fault(c.spot(), "a coverage promise that asks for nothing",
+                    "add diet: vegan or without: [wheat]");
         }
         return new Coverage(id, c.get("say", values::text), mark, course,
-                c.maybe("diet", n -> values.word(n, DIETS, Diet.VEGAN)), c.or("without", Set.of(), statements::without),
-                c.get("at_least", n -> quantities.whole(n, 1, 100)), c.get("price", n -> quantities.price(n, "per day")));
+                c.maybe("diet", n -> values.word(n, DIETS, Diet.VEGAN)),
+                c.or("without", Set.of(), statements::without),
+                c.get("at_least", n -> quantities.whole(n, 1, 100)),
+                c.get("price", n -> quantities.price(n, "per day")));
     }
 
     private String mark(Node node, Set<String> marks) {
         return values.value(node, "one letter", "", s -> {
             if (s.text().length() != 1 || !Character.isLetter(s.text().charAt(0))) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not one letter", "write one letter like V");
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not one letter",
+                        "write one letter like V");
             } else if (!marks.add(s.text())) {
-                notebook.fault(s.spot(), "a second promise with the mark " + s.text(), "give it a letter of its own");
+                notebook.fault(s.spot(), "a second promise with the mark " + s.text(),
+                        "give it a letter of its own");
             }
             return s.text();
         });
@@ -87,7 +96,8 @@ final class PromisesReader {
             Fields v = Fields.of(notebook, Form.VARIETY, "the variety promise", node.spot(), node);
             Variety next = new Variety(v.get("of", n -> values.word(n, TRAITS, Trait.MAIN)),
                     v.get("within", n -> values.word(n, WITHIN, Within.DAY)),
-                    v.get("at_most", n -> quantities.whole(n, 1, 100)), v.get("price", n -> quantities.price(n, "each")));
+                    v.get("at_most", n -> quantities.whole(n, 1, 100)),
+                    v.get("price", n -> quantities.price(n, "each")));
             if (notebook.faultCount() == before
                     && variety.stream().anyMatch(o -> o.of() == next.of() && o.within() == next.within())) {
                 notebook.fault(v.spot(), "a second variety promise of the same kind", "keep one of them");
@@ -110,15 +120,18 @@ final class PromisesReader {
         for (Node each : f.list("definitions", values)) {
             Definition definition = definition(each);
             if (!definition.id().equals(Values.NOTHING) && !ids.add(definition.id())) {
-                notebook.fault(each.spot(), "a second definition " + Notebook.show(definition.id()), "give it a name of its own");
+                notebook.fault(each.spot(), "a second definition " + Notebook.show(definition.id()),
+                        "give it a name of its own");
             }
             definitions.add(definition);
         }
         String inForce = f.get("in_force", values::id);
-        if (!inForce.equals(Values.NOTHING) && !ids.contains(inForce) && f.get("definitions") instanceof Node.Sequence) {
+        if (!inForce.equals(Values.NOTHING) && !ids.contains(inForce)
+                && f.get("definitions") instanceof Node.Sequence) {
             notebook.fault(f.get("in_force").spot(), "there is no definition " + Notebook.show(inForce),
-                    notebook.nearest().of(inForce, ids).map(m -> "did you mean [" + m + "]?")
-                            .orElse(ids.isEmpty() ? "add it under definitions" : "the definitions are " + String.join(", ", ids)));
+                    notebook.meant(inForce, ids, ids.isEmpty() ? "add it under definitions"
+                    : "the definitions are "
+                            + String.join(", ", ids)));
         }
         return new LocalRules(inForce, List.copyOf(definitions));
     }
@@ -130,10 +143,13 @@ final class PromisesReader {
             d.list("states", values).forEach(n -> states.add(new PlaceReader(values).state(n)));
         }
         if (node instanceof Node.Mapping && !d.has("miles") && !d.has("states")) {
-            notebook.fault(d.spot(), "a definition of local without states or miles", "add states: [NY] or miles: 150");
+            notebook.fault(d.spot(), "a definition of local without states or miles",
+                    "add states: [NY] or miles: 150");
         }
-        return new Definition(d.get("id", values::id), d.get("say", values::text), java.util.Collections.unmodifiableSet(states),
-                d.maybe("miles", n -> quantities.whole(n, 1, 10_000)), d.get("mixed", n -> quantities.share(n, true, 100)));
+        return new Definition(d.get("id", values::id), d.get("say", values::text),
+                java.util.Collections.unmodifiableSet(states),
+                d.maybe("miles", n -> quantities.whole(n, 1, 10_000)),
+                d.get("mixed", n -> quantities.share(n, true, 100)));
     }
 
     record Health(String edition, String authority) { }

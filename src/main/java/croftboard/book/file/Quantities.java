@@ -40,7 +40,8 @@ final class Quantities {
 
     /** A weight, volume or count above zero. */
     Amount amount(Node node) {
-        return amount(node, "an amount like 25 lb or 6 cans", Unit.Kind.MASS, Unit.Kind.VOLUME, Unit.Kind.COUNT);
+        return amount(node, "an amount like 25 lb or 6 cans", Unit.Kind.MASS, Unit.Kind.VOLUME,
+                Unit.Kind.COUNT);
     }
 
     /** A volume or count above zero: what cooks measure by instead of weighing. */
@@ -49,7 +50,8 @@ final class Quantities {
     }
 
     private Amount amount(Node node, String wanted, Unit.Kind... kinds) {
-        return values.value(node, wanted, AmountText.PLACEHOLDER, s -> amounts.read(s.text(), s.spot(), wanted, kinds));
+        return values.value(node, wanted, AmountText.PLACEHOLDER, s ->
+                amounts.read(s.text(), s.spot(), wanted, kinds));
     }
 
     /** Whole days. */
@@ -59,9 +61,11 @@ final class Quantities {
             int before = notebook.faultCount();
             Amount amount = amounts.readZero(s.text(), s.spot(), wanted, Unit.Kind.TIME);
             boolean fits = amount.unit().equals(Unit.DAY) && amount.value().isWhole()
-                    && amount.value().compareTo(Ratio.of(least)) >= 0 && amount.value().compareTo(Ratio.of(most)) <= 0;
+                    && amount.value().compareTo(Ratio.of(least)) >= 0 && amount.value()
+                    .compareTo(Ratio.of(most)) <= 0;
             if (!fits && notebook.faultCount() == before) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not " + least + " to " + most + " whole days",
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not " + least + " to " + most
+                        + " whole days",
                         "write " + wanted);
             }
             return fits ? (int) amount.value().floor() : least;
@@ -75,9 +79,11 @@ final class Quantities {
             int before = notebook.faultCount();
             Amount amount = amounts.readZero(s.text(), s.spot(), wanted, Unit.Kind.TIME);
             boolean read = notebook.faultCount() == before;
-            boolean fits = read && !amount.unit().equals(Unit.DAY) && amount.base().compareTo(Ratio.of(7 * 1440)) <= 0;
+            boolean fits = read && !amount.unit().equals(Unit.DAY) && amount.base()
+                    .compareTo(Ratio.of(7 * 1440)) <= 0;
             if (!fits && read) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time of work", "write s, min or h: 45 min");
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no time of work",
+                        "write s, min or h: 45 min");
             }
             return fits ? amount.base() : Ratio.ZERO;
         });
@@ -97,12 +103,15 @@ final class Quantities {
     Ratio share(Node node, boolean zeroToo, int mostPercent) {
         return values.value(node, "a share like 36%", Ratio.ONE, s -> {
             Matcher m = PERCENT.matcher(s.text());
-            Optional<Ratio> share = m.matches() ? Optional.of(Ratio.decimal(m.group(1)).over(HUNDRED)) : Optional.empty();
+            Optional<Ratio> share = m.matches() ? Optional.of(Ratio.decimal(m.group(1)).over(HUNDRED))
+                    : Optional.empty();
             boolean fits = share.isPresent() && (zeroToo || share.get().signum() > 0)
                     && share.get().compareTo(Ratio.of(mostPercent, 100)) <= 0;
             if (!fits) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + (share.isEmpty() ? " is no share" : " is out of range"),
-                        "write a share " + (zeroToo ? "from 0%" : "above 0%") + " to " + mostPercent + "%, like 36%");
+                notebook.fault(s.spot(), Notebook.show(s.text())
+                        + (share.isEmpty() ? " is no share" : " is out of range"),
+                        "write a share " + (zeroToo ? "from 0%" : "above 0%") + " to " + mostPercent
+                        + "%, like 36%");
             }
             return fits ? share.get() : Ratio.ONE;
         });
@@ -110,7 +119,8 @@ final class Quantities {
 
     /** Money: {@code $3.40}. */
     Cents money(Node node, boolean zeroToo) {
-        return values.value(node, "money like $3.40", new Cents(1), s -> money(s.text(), s.spot(), zeroToo));
+        return values.value(node, "money like $3.40", new Cents(1), s ->
+                money(s.text(), s.spot(), zeroToo));
     }
 
     Cents money(String text, Spot spot, boolean zeroToo) {
@@ -118,7 +128,8 @@ final class Quantities {
         if (cents.isPresent() && (zeroToo || cents.get().value() > 0)) {
             return cents.get();
         }
-        notebook.fault(spot, Notebook.show(text) + (cents.isPresent() ? " is no price: it is zero" : moneyFault(text)),
+        notebook.fault(spot, Notebook.show(text)
+                + (cents.isPresent() ? " is no price: it is zero" : moneyFault(text)),
                 "write dollars and cents like $3.40 or $12");
         return new Cents(1);
     }
@@ -135,7 +146,10 @@ final class Quantities {
         });
     }
 
-    /** Dollars, exact and finer than a cent when need be, with their words: {@code $0.30 per dollar short}. */
+    /**
+     * Dollars, exact and finer than a cent when need be, with their words: {@code $0.30 per dollar
+     * short}.
+     */
     Ratio rate(Node node, String words) {
         return values.value(node, "a price like $0.30 " + words, Ratio.ONE, s -> {
             Optional<Matcher> m = head(s, words).map(RATE::matcher).filter(Matcher::matches);
@@ -146,23 +160,29 @@ final class Quantities {
     private static Optional<String> head(Node.Scalar scalar, String words) {
         String text = scalar.text().strip();
         boolean fits = text.length() <= LONGEST + words.length() && text.endsWith(" " + words);
-        return fits ? Optional.of(text.substring(0, text.length() - words.length()).strip()) : Optional.empty();
+        return fits ? Optional.of(text.substring(0, text.length() - words.length()).strip())
+                : Optional.empty();
     }
 
     private <T> T priceFault(Node.Scalar s, String words, T placeholder) {
-        notebook.fault(s.spot(), Notebook.show(s.text()) + " is no price \"... " + words + "\"", "write for example $5.00 " + words);
+        notebook.fault(s.spot(), Notebook.show(s.text()) + " is no price \"... " + words + "\"",
+                "write for example $5.00 " + words);
         return placeholder;
     }
 
     /** A plain number without unit. */
     Ratio number(Node node, Ratio least, Ratio most, String example) {
         return values.value(node, "a number like " + example, Ratio.ONE, s -> {
-            Optional<Ratio> number = s.text().length() > LONGEST ? Optional.empty() : Amount.number(s.text());
-            boolean fits = number.isPresent() && number.get().compareTo(least) >= 0 && number.get().compareTo(most) <= 0;
+            Optional<Ratio> number = s.text().length() > LONGEST ? Optional.empty()
+                    : Amount.number(s.text());
+            boolean fits = number.isPresent() && number.get().compareTo(least) >= 0 && number.get()
+                    .compareTo(most) <= 0;
             if (!fits) {
-                String wrong = number.isPresent() ? " is out of range" : s.text().startsWith("-") ? " is negative" : " is no number";
+                String wrong = number.isPresent() ? " is out of range" : s.text().startsWith("-")
+                        ? " is negative" : " is no number";
                 notebook.fault(s.spot(), Notebook.show(s.text()) + wrong,
-                        "write a number from " + least.toDouble() + " to " + most.toDouble() + ", like " + example);
+                        "write a number from " + least.toDouble() + " to " + most.toDouble() + ", like "
+                        + example);
             }
             return fits ? number.get() : Ratio.ONE;
         });
@@ -176,7 +196,8 @@ final class Quantities {
         boolean digits = WHOLE.matcher(text).matches();
         int number = digits ? Integer.parseInt(text) : least;
         if (!digits || number < least || number > most) {
-            notebook.fault(spot, Notebook.show(text) + (digits ? " is out of range" : " is no whole number"),
+            notebook.fault(spot, Notebook.show(text)
+                    + (digits ? " is out of range" : " is no whole number"),
                     "write a whole number from " + least + " to " + most);
             return least;
         }
@@ -186,7 +207,8 @@ final class Quantities {
     /** Degrees of latitude or longitude, the only numbers of a book that may be negative. */
     double degrees(Node node, int most) {
         return values.value(node, "degrees like 42.55", 0.0, s -> {
-            double degrees = DEGREES.matcher(s.text()).matches() ? Double.parseDouble(s.text()) : Double.NaN;
+            double degrees = DEGREES.matcher(s.text()).matches() ? Double.parseDouble(s.text())
+                    : Double.NaN;
             if (!(Math.abs(degrees) <= most)) {
                 notebook.fault(s.spot(), Notebook.show(s.text()) + " are no degrees",
                         "write decimal degrees from -" + most + " to " + most + ", like 42.55");
@@ -209,9 +231,11 @@ final class Quantities {
     }
 
     private WeekRange weeks(Node.Scalar s, String example) {
-        Optional<WeekRange> range = example == null || s.text().length() > LONGEST ? Optional.empty() : WeekRange.parse(s.text());
+        Optional<WeekRange> range = example == null || s.text().length() > LONGEST ? Optional.empty()
+                : WeekRange.parse(s.text());
         if (range.isEmpty()) {
-            notebook.fault(s.spot(), Notebook.show(s.text()) + (example == null ? " is more than one week" : " is no week of the year"),
+            notebook.fault(s.spot(), Notebook.show(s.text())
+                    + (example == null ? " is more than one week" : " is no week of the year"),
                     "write " + (example == null ? "one week, like W26" : "W01 to W53, like " + example));
         }
         return range.orElse(WeekRange.ALL);

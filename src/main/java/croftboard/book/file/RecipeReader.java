@@ -18,7 +18,7 @@ import java.util.Set;
 /** {@code recipes/*.yaml}: a map of id to dish or component. */
 final class RecipeReader {
     static final int LONGEST_LIFE_DAYS = 7;
-    private static final Map<String, Form> KINDS = Map.of("dish", Form.DISH, "component", Form.COMPONENT);
+    private static final Map<String, String> KINDS = Words.same("dish", "component");
     private static final Map<String, Hold> HOLDS = Words.of(Hold.values());
     private final Values values;
     private final Quantities quantities;
@@ -50,7 +50,7 @@ final class RecipeReader {
         String id = values.checkedId(key.text(), key.spot());
         Form form = form(node);
         Fields f = Fields.of(notebook, form, what(form) + Notebook.show(id), key.spot(), node);
-        f.get("kind", n -> values.word(n, KINDS, Form.DISH));
+        f.get("kind", n -> values.word(n, KINDS, "dish"));
         Recipe recipe = form == Form.WORTH_DISH ? worthOnly(id, f) : cooked(id, form, f);
         return notebook.wrote(recipe, key.spot(), before);
     }
@@ -80,26 +80,32 @@ final class RecipeReader {
     private Recipe cooked(String id, Form form, Fields f) {
         Hold hold = f.get("hold", n -> values.word(n, HOLDS, Hold.AMBIENT));
         Amount makes = f.get("makes", quantities::weight);
-        List<Line> ingredients = f.list("ingredients", values).stream().flatMap(n -> lines.read(n).stream()).toList();
-        if (f.get("ingredients") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a recipe of nothing", "list at least one ingredient");
+        List<Line> ingredients = f.list("ingredients", values).stream().flatMap(n -> lines.read(n).stream())
+                .toList();
+        if (f.isEmptyList("ingredients")) {
+            notebook.fault(f.get("ingredients").spot(), "a recipe of nothing",
+                    "list at least one ingredient");
         }
         boolean dish = form == Form.DISH;
         List<Step> worked = f.list("steps", values).stream().map(n -> steps.read(n, dish)).toList();
-        return new Recipe(id, f.get("name", values::text), dish ? Optional.of(sale(f, makes)) : Optional.empty(), makes,
+        return new Recipe(id, f.get("name", values::text), dish ? Optional.of(sale(f, makes))
+                : Optional.empty(), makes,
                 f.maybe("cup", quantities::weight), batchStep(f), life(f, hold), hold,
                 f.or("lead", 0, n -> quantities.days(n, 0, 1)),
                 f.or("loss", Ratio.ZERO, n -> quantities.share(n, true, 95)), ingredients, worked,
-                f.maybe("scaling", values::text), f.maybe("doneness", values::text), f.maybe("holding", values::text),
+                f.maybe("scaling", values::text), f.maybe("doneness", values::text),
+                f.maybe("holding", values::text),
                 f.maybe("caution", values::text), Optional.empty());
     }
 
     private Sale sale(Fields f, Amount makes) {
         int before = notebook.faultCount();
         Amount portion = f.get("portion", quantities::weight);
-        if (notebook.faultCount() == before && makes != AmountText.PLACEHOLDER && portion != AmountText.PLACEHOLDER
+        if (notebook.faultCount() == before && makes != AmountText.PLACEHOLDER
+                && portion != AmountText.PLACEHOLDER
                 && portion.base().compareTo(makes.base()) > 0) {
-            notebook.fault(f.get("portion").spot(), "a portion of " + portion + " is more than the batch of " + makes,
+            notebook.fault(f.get("portion").spot(), "a portion of " + portion
+                    + " is more than the batch of " + makes,
                     "check makes and portion");
         }
         Sale sale = new Sale(fits(f), seasons(f), f.maybe("weeks", quantities::weeks), portion,
@@ -111,8 +117,9 @@ final class RecipeReader {
 
     private Set<String> fits(Fields f) {
         Set<String> fits = f.get("fits", values::ids);
-        if (f.get("fits") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "a dish that fits nowhere", "name courses or lines: [main]");
+        if (f.isEmptyList("fits")) {
+            notebook.fault(f.get("fits").spot(), "a dish that fits nowhere",
+                    "name courses or lines: [main]");
         }
         return fits;
     }
@@ -125,7 +132,8 @@ final class RecipeReader {
         }
         if (node instanceof Node.Scalar scalar && !scalar.isEmpty()) {
             notebook.fault(node.spot(), Notebook.show(scalar.text()) + " is not a list of seasons",
-                    "write all, or [" + (scalar.text().length() > Values.LONGEST_ID ? "autumn, winter" : scalar.text()) + "]");
+                    "write all, or [" + (scalar.text().length() > Values.LONGEST_ID ? "autumn, winter"
+                    : scalar.text()) + "]");
             return Set.of();
         }
         Set<String> seasons = values.ids(node);
@@ -154,11 +162,15 @@ final class RecipeReader {
     /** A dish of a plain choice problem: it makes one pound and sells by the pound, which nothing uses. */
     private Recipe worthOnly(String id, Fields f) {
         Amount pound = new Amount(Ratio.ONE, Unit.POUND);
-        Sale sale = notebook.wrote(new Sale(fits(f), seasons(f), f.maybe("weeks", quantities::weeks), pound, Cents.ZERO,
-                Ratio.ONE, "", "", ""), f.has("fits") ? f.get("fits").spot() : f.spot(), notebook.faultCount());
+        Sale sale = notebook.wrote(new Sale(fits(f), seasons(f), f.maybe("weeks", quantities::weeks),
+                pound, Cents.ZERO,
+                Ratio.ONE, "", "", ""), f.has("fits") ? f.get("fits").spot() : f.spot(),
+                notebook.faultCount());
         Cents worth = f.get("worth", n -> quantities.money(n, true));
-        return new Recipe(id, f.or("name", id, values::text), Optional.of(sale), pound, Optional.empty(), Ratio.ONE, 1,
-                Hold.AMBIENT, 0, Ratio.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new Recipe(id, f.or("name", id, values::text), Optional.of(sale), pound, Optional.empty(),
+                Ratio.ONE, 1,
+                Hold.AMBIENT, 0, Ratio.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(),
+                Optional.empty(),
                 Optional.empty(), Optional.of(new WorthOnly(worth, steps.uses(f.get("uses")))));
     }
 }

@@ -37,13 +37,15 @@ final class Remarks {
         for (Recipe recipe : book.recipes().values()) {
             recipe.sale().ifPresent(s -> fits(recipe, s, courses));
             if (!recipe.isDish() && !used.contains(recipe.id())) {
-                notebook.warn(notebook.spotOf(recipe), "no recipe uses the component [" + recipe.id() + "]");
+                notebook.warn(notebook.spotOf(recipe), "no recipe uses the component [" + recipe.id()
+                        + "]");
             }
             weight(recipe, weigher);
         }
         statements();
         for (OnHand counted : book.onHand()) {
-            if (counted.received().or(counted::made).or(counted::opened).or(counted::frozen).or(counted::thawed).isEmpty()) {
+            if (counted.received().or(counted::made).or(counted::opened).or(counted::frozen)
+                    .or(counted::thawed).isEmpty()) {
                 notebook.warn(notebook.spotOf(counted), "[" + counted.item()
                         + "] is counted without any date: not usable in ready-to-eat food");
             }
@@ -53,12 +55,14 @@ final class Remarks {
     private void fits(Recipe recipe, Recipe.Sale sale, Set<String> courses) {
         List<String> strange = sale.fits().stream().filter(f -> !courses.contains(f)).toList();
         String words = String.join(", ", strange);
-        Optional<String> meant = strange.isEmpty() ? Optional.empty() : notebook.nearest().of(strange.get(0), courses);
+        Optional<String> meant = strange.isEmpty() ? Optional.empty() : notebook.nearest()
+                .of(strange.get(0), courses);
         String hint = meant.map(m -> "; did you mean [" + m + "]?").orElse("");
         if (strange.size() == sale.fits().size()) {
             notebook.warn(notebook.spotOf(sale), "no line fits [" + recipe.id() + "]: " + words + hint);
         } else if (!strange.isEmpty()) {
-            notebook.warn(notebook.spotOf(sale), "[" + recipe.id() + "] fits " + words + ", which is no course or line" + hint);
+            notebook.warn(notebook.spotOf(sale), "[" + recipe.id() + "] fits " + words
+                    + ", which is no course or line" + hint);
         }
     }
 
@@ -75,8 +79,10 @@ final class Remarks {
         Ratio makes = recipe.makes().base();
         Ratio off = ready.compareTo(makes) > 0 ? ready.minus(makes) : makes.minus(ready);
         if (recipe.worthOnly().isEmpty() && off.compareTo(makes.times(LEEWAY)) > 0) {
-            notebook.warn(notebook.spotOf(recipe), "[" + recipe.id() + "] makes " + shown(recipe.makes()) + ", but its ingredients"
-                    + " less " + percent(recipe.loss()) + " loss weigh " + shown(inUnitOf(ready, recipe.makes().unit())));
+            notebook.warn(notebook.spotOf(recipe), "[" + recipe.id() + "] makes " + shown(recipe.makes())
+                    + ", but its ingredients"
+                    + " less " + percent(recipe.loss()) + " loss weigh "
+                    + shown(inUnitOf(ready, recipe.makes().unit())));
         }
     }
 
@@ -94,9 +100,11 @@ final class Remarks {
 
     /** One line for all of them: the statement is printed as "not stated" wherever they are used. */
     private void statements() {
-        List<Ingredient> unstated = book.ingredients().values().stream().filter(i -> !i.allergens().othersKnown()).toList();
+        List<Ingredient> unstated = book.ingredients().values().stream()
+                .filter(i -> !i.allergens().othersKnown()).toList();
         if (!unstated.isEmpty()) {
-            notebook.warn(notebook.spotOf(unstated.get(0), "allergens"), "allergens not fully stated: " + String.join(", ",
+            notebook.warn(notebook.spotOf(unstated.get(0), "allergens"), "allergens not fully stated: "
+                    + String.join(", ",
                     unstated.stream().map(Ingredient::id).toList()));
         }
     }

@@ -32,7 +32,8 @@ final class SeasonsReader {
         values.each(root, "the seasons", (key, node) -> {
             values.checkedId(key.text(), key.spot());
             if (key.text().equals(Words.ALL)) {
-                notebook.fault(key.spot(), "a season cannot be called all, which means the whole year", "rename it");
+                notebook.fault(key.spot(), "a season cannot be called all, which means the whole year",
+                        "rename it");
             }
             drafts.seasons.put(key.text(), quantities.weeks(node));
         });
@@ -52,7 +53,8 @@ final class SeasonsReader {
         int before = notebook.faultCount();
         WeekRange weeks = f.get("weeks", quantities::weeks);
         if (notebook.faultCount() == before && f.get("weeks") instanceof Node.Scalar) {
-            taken.take(weeks).ifPresent(other -> notebook.fault(f.get("weeks").spot(), weeks + " overlaps " + other
+            taken.take(weeks).ifPresent(other ->
+                    notebook.fault(f.get("weeks").spot(), weeks + " overlaps " + other
                     + " of another " + what, "let each week stand once"));
         }
         return weeks;
@@ -63,11 +65,15 @@ final class SeasonsReader {
         Ratio cv = f.or("cv", Ratio.of(35, 100), this::variation);
         values.each(f.get("lines"), "the lines' demand", (key, node) -> {
             notebook.points(Pointer.To.LINE, key.text(), key.spot(), "the demand");
-            Fields l = Fields.of(notebook, Form.DEMAND_LINE, "the demand of " + Notebook.show(key.text()), key.spot(), node);
+            Fields l = Fields.of(notebook, Form.DEMAND_LINE, "the demand of " + Notebook.show(key.text()),
+                    key.spot(), node);
             Map<DayOfWeek, Ratio> mean = Values.byDay();
-            Values.DAYS.forEach((word, day) -> l.maybe(word, this::portions).ifPresent(p -> mean.put(day, p)));
-            drafts.demand.put(key.text(), new Drafts.DemandDraft(key.spot(), l.or("cv", cv, this::variation),
-                    Collections.unmodifiableMap(mean), node instanceof Node.Mapping ? mean.keySet() : Set.of(DayOfWeek.values())));
+            Values.DAYS.forEach((word, day) -> l.maybe(word, this::portions)
+                    .ifPresent(p -> mean.put(day, p)));
+            drafts.demand.put(key.text(), new Drafts.DemandDraft(key.spot(),
+                    l.or("cv", cv, this::variation),
+                    Collections.unmodifiableMap(mean), node instanceof Node.Mapping ? mean.keySet()
+                    : Set.of(DayOfWeek.values())));
         });
         WeekTable taken = new WeekTable();
         for (Node node : f.has("weeks") ? f.list("weeks", values) : List.<Node>of()) {

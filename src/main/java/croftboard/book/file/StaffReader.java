@@ -29,7 +29,8 @@ final class StaffReader {
     String id(Fields f, String what, Set<String> seen) {
         String id = f.get("id", values::id);
         if (!id.equals(Values.NOTHING) && !seen.add(id)) {
-            notebook.fault(f.get("id").spot(), "a second " + what + " " + Notebook.show(id), "give it a name of its own");
+            notebook.fault(f.get("id").spot(), "a second " + what + " " + Notebook.show(id),
+                    "give it a name of its own");
         }
         return id;
     }
@@ -51,7 +52,8 @@ final class StaffReader {
 
     private Overtime overtime(Node node) {
         Fields o = Fields.of(notebook, Form.OVERTIME, "the overtime", node.spot(), node);
-        return new Overtime(o.get("limit", quantities::wholeMinutes), o.get("price", n -> quantities.price(n, "per hour")));
+        return new Overtime(o.get("limit", quantities::wholeMinutes),
+                o.get("price", n -> quantities.price(n, "per hour")));
     }
 
     List<Cook> cooks(Fields f) {
@@ -70,7 +72,8 @@ final class StaffReader {
         values.each(node, "the hours", (key, perStation) -> {
             DayOfWeek day = Values.DAYS.get(key.text());
             if (day == null) {
-                notebook.fault(key.spot(), Notebook.show(key.text()) + " is no day", "write mon tue wed thu fri sat or sun");
+                notebook.fault(key.spot(), Notebook.show(key.text()) + " is no day",
+                        "write mon tue wed thu fri sat or sun");
                 return;
             }
             Map<String, Integer> minutes = new LinkedHashMap<>();
@@ -79,7 +82,8 @@ final class StaffReader {
                 minutes.put(station.text(), quantities.wholeMinutes(time));
             });
             if (minutes.values().stream().mapToLong(Integer::longValue).sum() > 1440) {
-                notebook.fault(perStation.spot(), "more than 24 hours on one day", "check the hours of " + key.text());
+                notebook.fault(perStation.spot(), "more than 24 hours on one day", "check the hours of "
+                        + key.text());
             }
             hours.put(day, Collections.unmodifiableMap(minutes));
         });
@@ -90,7 +94,8 @@ final class StaffReader {
         Fields r = Fields.of(notebook, Form.RECEIVING, "receiving", node.spot(), node);
         String station = r.get("station", values::id);
         notebook.points(Pointer.To.STATION, station, r.get("station").spot(), "receiving");
-        return notebook.wrote(new Receiving(station, r.get("minutes", quantities::wholeMinutes)), r.get("station").spot(),
+        return notebook.wrote(new Receiving(station, r.get("minutes", quantities::wholeMinutes)),
+                r.get("station").spot(),
                 notebook.faultCount());
     }
 }

@@ -29,14 +29,16 @@ final class StatementReader {
             return list(sequence, known);
         }
         String example = known.keySet().iterator().next();
-        return values.value(node, "none, unknown or a list like [" + example + "]", Statement.UNKNOWN, s -> {
+        return values.value(node, "none, unknown or a list like [" + example + "]", Statement.UNKNOWN, s ->
+                {
             if (s.text().equals(Words.NONE)) {
                 return new Statement(Set.of(), true);
             }
             if (!s.text().equals(Words.UNKNOWN)) {
                 boolean word = known.containsKey(s.text());
                 notebook.fault(s.spot(), Notebook.show(s.text()) + " is neither none, unknown nor a list",
-                        word ? "write [" + s.text() + "]" : "write none, unknown or a list like [" + example + "]");
+                        word ? "write [" + s.text() + "]" : "write none, unknown or a list like ["
+                        + example + "]");
             }
             return Statement.UNKNOWN;
         });
@@ -54,13 +56,16 @@ final class StatementReader {
             if (word.equals(Words.UNKNOWN)) {
                 othersKnown = false;
             } else if (!known.containsKey(word)) {
-                notebook.fault(item.spot(), Notebook.show(word) + " is none of the words here", meant(word, known));
+                notebook.fault(item.spot(), Notebook.show(word) + " is none of the words here",
+                        meant(word, known));
             } else if (!contains.add(word)) {
-                notebook.fault(item.spot(), Notebook.show(word) + " stands twice in the list", "keep one of them");
+                notebook.fault(item.spot(), Notebook.show(word) + " stands twice in the list",
+                        "keep one of them");
             }
         }
         if (sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "an empty list does not say whether nothing is in it or nothing is known",
+            notebook.fault(sequence.spot(),
+                    "an empty list does not say whether nothing is in it or nothing is known",
                     "write none or unknown");
         }
         return new Statement(Collections.unmodifiableSet(contains), othersKnown);
@@ -70,20 +75,21 @@ final class StatementReader {
         String start = Words.GROUPS.get(word);
         if (start != null && known == Words.ALLERGENS) {
             return start.equals("tree-nut") ? "name the kind of nut: almond, walnut, ..."
-                    : "name the kind: " + String.join(", ", known.keySet().stream().filter(k -> k.startsWith(start)).toList());
+                    : "name the kind: " + String.join(", ", known.keySet().stream()
+                    .filter(k -> k.startsWith(start)).toList());
         }
         if (word.equals(Words.NONE)) {
             return "none stands alone, without a list";
         }
-        return notebook.nearest().of(word, known.keySet()).map(m -> "did you mean [" + m + "]?")
-                .orElse("the words are " + String.join(", ", known.keySet()));
+        return notebook.meant(word, known.keySet(), "the words are " + String.join(", ", known.keySet()));
     }
 
     /** One origin or a list of them. */
     Set<Origin> origins(Node node) {
         List<Node> items = node instanceof Node.Sequence sequence ? sequence.items() : List.of(node);
         if (node instanceof Node.Sequence sequence && items.isEmpty()) {
-            notebook.fault(sequence.spot(), "an empty list of origins", "write plant, dairy, ... or unknown");
+            notebook.fault(sequence.spot(), "an empty list of origins",
+                    "write plant, dairy, ... or unknown");
         }
         EnumSet<Origin> out = EnumSet.noneOf(Origin.class);
         for (Node item : items) {

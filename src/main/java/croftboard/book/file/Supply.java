@@ -13,7 +13,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Whether somebody sells each ingredient in each week in which a recipe in season needs it. Weeks are bits 1 to 53. */
+/**
+ * Whether somebody sells each ingredient in each week in which a recipe in season needs it. Weeks
+ * are bits 1 to 53.
+ */
 final class Supply {
     private static final int WEEKS = 53;
     private static final int SHOWN = 4;
@@ -30,7 +33,13 @@ final class Supply {
 
     void look() {
         for (Recipe recipe : book.recipes().values()) {
-            recipe.sale().ifPresent(s -> spread(recipe, inSeason(s)));
+            recipe.sale().ifPresent(s -> {
+                if (inSeason(s) == 0) {
+                    notebook.warn(notebook.spotOf(recipe), "[" + recipe.id()
+                            + "] is never in season: its weeks hold none of its seasons' weeks");
+                }
+                spread(recipe, inSeason(s));
+            });
         }
         Map<String, Long> sold = sold();
         needed.forEach((id, weeks) -> {
@@ -39,8 +48,10 @@ final class Supply {
             if (missing != 0 && !ingredient.free()) {
                 List<String> names = List.copyOf(users.get(id));
                 String more = names.size() > SHOWN ? " and " + (names.size() - SHOWN) + " more" : "";
-                notebook.warn(notebook.spotOf(ingredient), "nobody sells [" + id + "] in " + weeksOf(missing) + ", when "
-                        + String.join(", ", names.subList(0, Math.min(SHOWN, names.size()))) + more + " may need it");
+                notebook.warn(notebook.spotOf(ingredient), "nobody sells [" + id + "] in "
+                        + weeksOf(missing) + ", when "
+                        + String.join(", ", names.subList(0, Math.min(SHOWN, names.size()))) + more
+                        + " may need it");
             }
         });
     }
@@ -96,7 +107,8 @@ final class Supply {
         if (sold == null) {
             sold = new HashMap<>();
             for (Vendor vendor : book.vendors().values()) {
-                vendor.offers().forEach(o -> o.weeks().forEach(e -> sold.merge(o.item(), bits(e.weeks()), (a, b) -> a | b)));
+                vendor.offers().forEach(o -> o.weeks()
+                        .forEach(e -> sold.merge(o.item(), bits(e.weeks()), (a, b) -> a | b)));
             }
         }
         return sold;

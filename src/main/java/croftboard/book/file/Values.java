@@ -17,7 +17,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** Texts, ids, words, lists, dates: reads a node as what the book asks for, or notes a fault and gives a placeholder. */
+/**
+ * Texts, ids, words, lists, dates: reads a node as what the book asks for, or notes a fault and
+ * gives a placeholder.
+ */
 final class Values {
     static final int LONGEST_ID = 60;
     /** Placeholder for a name that could not be read. */
@@ -51,7 +54,8 @@ final class Values {
             return java.util.Optional.empty();
         }
         if (!(node instanceof Node.Scalar scalar)) {
-            notebook.fault(node.spot(), "a list or a group of keys where " + wanted + " belongs", "write " + wanted);
+            notebook.fault(node.spot(), "a list or a group of keys where " + wanted + " belongs", "write "
+                    + wanted);
             return java.util.Optional.empty();
         }
         if (scalar.isEmpty() || scalar.text().isBlank()) {
@@ -73,7 +77,8 @@ final class Values {
 
     /** {@code lower-case-with-hyphens}. */
     String id(Node node) {
-        return value(node, "a name like lower-case-with-hyphens", NOTHING, s -> checkedId(s.text(), s.spot()));
+        return value(node, "a name like lower-case-with-hyphens", NOTHING, s ->
+                checkedId(s.text(), s.spot()));
     }
 
     /** Whether the text is {@code lower-case-with-hyphens}. */
@@ -81,18 +86,24 @@ final class Values {
         return text.length() <= LONGEST_ID && ID.matcher(text).matches();
     }
 
-    /** Notes a fault when the text is no id; gives it back as it is, so that what uses it is still understood. */
+    /**
+     * Notes a fault when the text is no id; gives it back as it is, so that what uses it is still
+     * understood.
+     */
     String checkedId(String text, Spot spot) {
         if (text.length() > LONGEST_ID) {
-            notebook.fault(spot, "the name " + Notebook.show(text) + " is longer than 60 characters", "shorten it");
+            notebook.fault(spot, "the name " + Notebook.show(text) + " is longer than 60 characters",
+                    "shorten it");
         } else if (!ID.matcher(text).matches()) {
-            notebook.fault(spot, "the name " + Notebook.show(text) + " is not lower-case-with-hyphens", idLike(text));
+            notebook.fault(spot, "the name " + Notebook.show(text) + " is not lower-case-with-hyphens",
+                    idLike(text));
         }
         return text;
     }
 
     private static String idLike(String text) {
-        String tame = text.toLowerCase(Locale.ROOT).strip().replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
+        String tame = text.toLowerCase(Locale.ROOT).strip().replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^[-0-9]+|-+$", "");
         return tame.isEmpty() ? "start with a letter; use letters, digits and hyphens" : "write " + tame;
     }
 
@@ -102,21 +113,23 @@ final class Values {
         return value(node, wanted, placeholder, s -> {
             T found = known.get(s.text());
             if (found == null) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not " + wanted, meant(s.text(), known, wanted));
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is not " + wanted,
+                        meant(s.text(), known, wanted));
             }
             return found;
         });
     }
 
     private String meant(String text, Map<String, ?> known, String wanted) {
-        return notebook.nearest().of(text, known.keySet()).map(m -> "did you mean [" + m + "]?").orElse("write " + wanted);
+        return notebook.meant(text, known.keySet(), "write " + wanted);
     }
 
     boolean yesNo(Node node) {
         return value(node, "yes or no", false, s -> {
             Boolean found = YES_NO.get(s.text());
             if (found == null) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is neither yes nor no", "write yes or no");
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is neither yes nor no",
+                        "write yes or no");
             }
             return found;
         });
@@ -127,7 +140,8 @@ final class Values {
             return sequence.items();
         }
         if (!(node instanceof Node.Gone)) {
-            notebook.fault(node.spot(), "a list belongs here", "write [one, two], or a line - ... for each");
+            notebook.fault(node.spot(), "a list belongs here",
+                    "write [one, two], or a line - ... for each");
         }
         return List.of();
     }
@@ -138,7 +152,8 @@ final class Values {
         for (Node item : list(node)) {
             String id = id(item);
             if (!id.equals(NOTHING) && !out.add(id)) {
-                notebook.fault(item.spot(), Notebook.show(id) + " stands twice in the list", "keep one of them");
+                notebook.fault(item.spot(), Notebook.show(id) + " stands twice in the list",
+                        "keep one of them");
             }
         }
         return Collections.unmodifiableSet(out);
@@ -171,12 +186,14 @@ final class Values {
         if (m.matches()) {
             int year = Integer.parseInt(m.group(1));
             try {
-                LocalDate date = LocalDate.of(year, Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3)));
+                LocalDate date = LocalDate.of(year, Integer.parseInt(m.group(2)),
+                        Integer.parseInt(m.group(3)));
                 if (year >= 1901 && year <= 2198) {
                     return date;
                 }
             } catch (DateTimeException e) {
-                notebook.fault(spot, Notebook.show(text) + " is a day that no calendar has", "write a date like 2027-08-19");
+                notebook.fault(spot, Notebook.show(text) + " is a day that no calendar has",
+                        "write a date like 2027-08-19");
                 return LocalDate.EPOCH;
             }
         }
@@ -193,22 +210,28 @@ final class Values {
         if (m.matches() && Integer.parseInt(m.group(1)) < 24 && Integer.parseInt(m.group(2)) < 60) {
             return LocalTime.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)));
         }
-        notebook.fault(spot, Notebook.show(text) + " is no time of the day", "write a time like 09:30 or 18:00");
+        notebook.fault(spot, Notebook.show(text) + " is no time of the day",
+                "write a time like 09:30 or 18:00");
         return LocalTime.NOON;
     }
 
-    /** A mapping whose keys are names of the book's own; each is handed over once, a name given twice is a fault. */
+    /**
+     * A mapping whose keys are names of the book's own; each is handed over once, a name given
+     * twice is a fault.
+     */
     void each(Node node, String what, java.util.function.BiConsumer<Node.Scalar, Node> take) {
         if (!(node instanceof Node.Mapping mapping)) {
             if (!(node instanceof Node.Gone)) {
-                notebook.fault(node.spot(), what + " are not written as name: ... lines", "write name: and what belongs to it");
+                notebook.fault(node.spot(), what + " are not written as name: ... lines",
+                        "write name: and what belongs to it");
             }
             return;
         }
         Set<String> seen = new HashSet<>();
         for (Node.Pair pair : mapping.pairs()) {
             if (!seen.add(pair.key().text())) {
-                notebook.fault(pair.key().spot(), Notebook.show(pair.key().text()) + " stands twice in this file or group",
+                notebook.fault(pair.key().spot(), Notebook.show(pair.key().text())
+                        + " stands twice in this file or group",
                         "keep one of them, or give the other a name of its own");
             } else {
                 take.accept(pair.key(), pair.value());

@@ -53,7 +53,8 @@ final class VendorChecks {
 
     private void purchased(Ingredient ingredient, Unit unit, Spot spot) {
         if (notebook.isSound(ingredient) && !Weigher.knowsPurchased(ingredient, unit)) {
-            notebook.fault(spot, LineChecks.noPurchasedMeasure(ingredient, unit), LineChecks.measureRemedy(unit));
+            notebook.fault(spot, LineChecks.noPurchasedMeasure(ingredient, unit),
+                    LineChecks.measureRemedy(unit));
         }
     }
 
@@ -78,8 +79,10 @@ final class VendorChecks {
             boolean clash = offer.weeks().stream().map(e -> weeks.take(e.weeks())).toList().stream()
                     .anyMatch(java.util.Optional::isPresent);
             if (again && clash && notebook.isSound(offer)) {
-                notebook.fault(notebook.spotOf(offer), "the pack " + Notebook.show(offer.pack()) + " of [" + offer.item()
-                        + "] is offered twice in the same weeks", "keep one offer, or give it other weeks or other words");
+                notebook.fault(notebook.spotOf(offer), "the pack " + Notebook.show(offer.pack()) + " of ["
+                        + offer.item()
+                        + "] is offered twice in the same weeks",
+                        "keep one offer, or give it other weeks or other words");
             }
         }
     }
@@ -93,12 +96,33 @@ final class VendorChecks {
                 continue;
             }
             taken.computeIfAbsent(new Pack(commitment.item(), commitment.pack()), p -> new WeekTable())
-                    .take(commitment.weeks()).ifPresent(other -> notebook.fault(notebook.spotOf(commitment), commitment.weeks()
-                            + " overlaps " + other + " of another commitment to the same pack", "let each week stand once"));
+                    .take(commitment.weeks()).ifPresent(other ->
+                    notebook.fault(notebook.spotOf(commitment), commitment.weeks()
+                            + " overlaps " + other + " of another commitment to the same pack",
+                            "let each week stand once"));
             if (offersKnown) {
-                matches(vendor.id(), packs, commitment.item(), commitment.pack(), notebook.spotOf(commitment),
-                        notebook.spotOf(commitment, "pack"));
+                matches(vendor.id(), packs, commitment.item(), commitment.pack(),
+                        notebook.spotOf(commitment), notebook.spotOf(commitment, "pack"));
+                covered(vendor, commitment);
             }
+        }
+    }
+
+    /** What the kitchen has promised to take must be there to be taken. */
+    private void covered(Vendor vendor, Commitment commitment) {
+        WeekTable offered = new WeekTable();
+        boolean any = false;
+        for (Offer offer : vendor.offers()) {
+            if (offer.item().equals(commitment.item()) && offer.pack().equals(commitment.pack())) {
+                offer.weeks().forEach(e -> offered.take(e.weeks()));
+                any = true;
+            }
+        }
+        String missing = offered.missingOf(commitment.weeks());
+        if (any && !missing.isEmpty()) {
+            notebook.fault(notebook.spotOf(commitment), "the offer of [" + commitment.item() + "] has no packs in "
+                    + missing + ", which the kitchen has promised to take",
+                    "shorten the commitment, or add the weeks to the offer");
         }
     }
 
@@ -113,18 +137,20 @@ final class VendorChecks {
 
     private static Map<String, Set<String>> packs(Vendor vendor) {
         Map<String, Set<String>> packs = new HashMap<>();
-        vendor.offers().forEach(o -> packs.computeIfAbsent(o.item(), i -> new LinkedHashSet<>()).add(o.pack()));
+        vendor.offers().forEach(o -> packs.computeIfAbsent(o.item(), i -> new LinkedHashSet<>())
+                .add(o.pack()));
         return packs;
     }
 
-    private void matches(String vendor, Map<String, Set<String>> packs, String item, String pack, Spot itemSpot, Spot packSpot) {
+    private void matches(String vendor, Map<String, Set<String>> packs, String item, String pack,
+            Spot itemSpot, Spot packSpot) {
         Set<String> ofItem = packs.get(item);
         if (ofItem == null) {
             notebook.fault(itemSpot, "[" + vendor + "] has no offer of " + Notebook.show(item),
-                    notebook.nearest().of(item, packs.keySet()).map(m -> "did you mean [" + m + "]?")
-                            .orElse("add the offer to farms/" + vendor + ".yaml"));
+                    notebook.meant(item, packs.keySet(), "add the offer to farms/" + vendor + ".yaml"));
         } else if (!ofItem.contains(pack)) {
-            notebook.fault(packSpot, "[" + vendor + "] does not offer [" + item + "] in the pack " + Notebook.show(pack),
+            notebook.fault(packSpot, "[" + vendor + "] does not offer [" + item + "] in the pack "
+                    + Notebook.show(pack),
                     "its packs are " + String.join("; ", ofItem));
         }
     }
@@ -137,13 +163,15 @@ final class VendorChecks {
             return;
         }
         if (offersKnown(vendor) && isKnown(row.item())) {
-            matches(vendor.id(), packsOf.computeIfAbsent(vendor.id(), v -> packs(vendor)), row.item(), row.pack(),
+            matches(vendor.id(), packsOf.computeIfAbsent(vendor.id(), v -> packs(vendor)), row.item(),
+                    row.pack(),
                     notebook.spotOf(row, "item"), notebook.spotOf(row, "pack"));
         }
         if (vendor.deliveries().stream().noneMatch(d -> d.day() == row.delivery().getDayOfWeek())) {
             List<String> days = Values.DAYS.entrySet().stream().filter(e -> vendor.deliveries().stream()
                     .anyMatch(d -> d.day() == e.getValue())).map(Map.Entry::getKey).toList();
-            notebook.fault(notebook.spotOf(row, "delivery"), "[" + vendor.id() + "] does not deliver on " + row.delivery(),
+            notebook.fault(notebook.spotOf(row, "delivery"), "[" + vendor.id() + "] does not deliver on "
+                    + row.delivery(),
                     "its delivery days are " + String.join(", ", days));
         }
     }

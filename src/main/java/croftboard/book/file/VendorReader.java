@@ -48,14 +48,18 @@ final class VendorReader {
                 root instanceof Node.Mapping ? root.spot() : whole, root);
         List<Delivery> deliveries = deliveries(f);
         Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
-        boolean daysRead = f.get("deliveries") instanceof Node.Sequence s && s.items().size() == deliveries.size();
+        boolean daysRead = f.get("deliveries") instanceof Node.Sequence s && s.items()
+                .size() == deliveries.size();
         deliveries.stream().filter(d -> daysRead).forEach(d -> days.add(d.day()));
         List<Offer> offered = f.list("offers", values).stream().map(n -> offers.read(n, days)).toList();
         List<Commitment> commitments = f.has("commitments")
                 ? f.list("commitments", values).stream().map(this::commitment).toList() : List.of();
-        Vendor vendor = new Vendor(id, f.get("name", values::text), f.get("kind", n -> values.word(n, KINDS, Kind.GROWER)),
-                f.get("place", places::read), deliveries, f.or("minimum", Cents.ZERO, n -> quantities.money(n, true)),
-                f.or("fee", Cents.ZERO, n -> quantities.money(n, true)), f.maybe("may_buy", this::span), offered,
+        Vendor vendor = new Vendor(id, f.get("name", values::text),
+                f.get("kind", n -> values.word(n, KINDS, Kind.GROWER)),
+                f.get("place", places::read), deliveries,
+                f.or("minimum", Cents.ZERO, n -> quantities.money(n, true)),
+                f.or("fee", Cents.ZERO, n -> quantities.money(n, true)), f.maybe("may_buy", this::span),
+                offered,
                 commitments, priorities(f));
         drafts.vendors.put(id, notebook.wrote(vendor, f.spot(), before));
     }
@@ -70,14 +74,16 @@ final class VendorReader {
             Delivery delivery = values.scalar(d.get("cut_off"), "day and time like fri 12:00")
                     .map(s -> delivery(day, read, s)).orElse(placeholder(day));
             if (read && deliveries.stream().anyMatch(o -> o.day() == day)) {
-                notebook.fault(d.get("day").spot(), "a second delivery on the same day", "keep one delivery a day");
+                notebook.fault(d.get("day").spot(), "a second delivery on the same day",
+                        "keep one delivery a day");
             }
             if (read) {
                 deliveries.add(delivery);
             }
         }
-        if (f.get("deliveries") instanceof Node.Sequence sequence && sequence.items().isEmpty()) {
-            notebook.fault(sequence.spot(), "no delivery day", "write at least one {day: ..., cut_off: ...}");
+        if (f.isEmptyList("deliveries")) {
+            notebook.fault(f.get("deliveries").spot(), "no delivery day",
+                    "write at least one {day: ..., cut_off: ...}");
         }
         return List.copyOf(deliveries);
     }
@@ -108,7 +114,8 @@ final class VendorReader {
         return values.value(node, wanted, new Span(LocalDate.EPOCH, LocalDate.EPOCH), s -> {
             int dots = s.text().indexOf("..");
             if (dots < 0 || s.text().length() > 40) {
-                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no span of dates", "write " + wanted);
+                notebook.fault(s.spot(), Notebook.show(s.text()) + " is no span of dates", "write "
+                        + wanted);
                 return null;
             }
             int before = notebook.faultCount();
@@ -136,7 +143,8 @@ final class VendorReader {
             return List.of();
         }
         Set<String> crops = new LinkedHashSet<>(values.ids(f.get("priorities")));
-        for (Node item : f.get("priorities") instanceof Node.Sequence sequence ? sequence.items() : List.<Node>of()) {
+        for (Node item : f.get("priorities") instanceof Node.Sequence sequence ? sequence.items()
+                : List.<Node>of()) {
             if (item instanceof Node.Scalar scalar) {
                 notebook.points(Pointer.To.INGREDIENT, scalar.text(), scalar.spot(), "a priority");
             }

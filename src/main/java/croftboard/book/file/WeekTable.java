@@ -21,4 +21,13 @@ final class WeekTable {
         }
         return Optional.ofNullable(other);
     }
+
+    /** The weeks of the range that nobody has taken, {@code W36..W38}; an empty text when there is none. */
+    String missingOf(WeekRange range) {
+        long missing = 0;
+        for (int week = 1; week <= 53; week++) {
+            missing |= range.holds(week) && takenBy[week] == null ? 1L << week : 0;
+        }
+        return Supply.weeksOf(missing);
+    }
 }

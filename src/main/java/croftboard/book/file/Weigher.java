@@ -40,7 +40,8 @@ final class Weigher {
         }
         Ratio yield = ingredient.yieldOf(line.cut());
         if (line.amount().unit().kind() == Unit.Kind.MASS) {
-            return Optional.of(line.asPurchased() ? line.amount().base().times(yield) : line.amount().base());
+            return Optional.of(line.asPurchased() ? line.amount().base().times(yield) : line.amount()
+                    .base());
         }
         return ingredient.measureFor(line.amount().unit(), line.cut()).map(measure -> {
             Ratio grams = by(line.amount(), measure);
@@ -52,9 +53,13 @@ final class Weigher {
         return amount.base().over(measure.measure().base()).times(measure.weighs().base());
     }
 
-    /** Whether an amount as purchased can be weighed: a mass, a measure of it, or any measure of food used as it comes. */
+    /**
+     * Whether an amount as purchased can be weighed: a mass, a measure of it, or any measure of
+     * food used as it comes.
+     */
     static boolean knowsPurchased(Ingredient ingredient, Unit unit) {
-        return unit.kind() == Unit.Kind.MASS || ingredient.measures().stream().anyMatch(m -> m.cut().isEmpty()
+        return unit.kind() == Unit.Kind.MASS || ingredient.measures().stream()
+                .anyMatch(m -> m.cut().isEmpty()
                 && m.measure().unit().converts(unit) && (m.asPurchased() || ingredient.cuts().isEmpty()));
     }
 }

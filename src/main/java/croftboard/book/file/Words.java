@@ -13,18 +13,23 @@ final class Words {
     static final String ALL = "all";
     static final String HERE = "here";
     /** The words for allergens: nine groups, tree nuts, fish and crustaceans by kind. */
-    static final Map<String, String> ALLERGENS = same("milk", "egg", "wheat", "soy", "peanut", "sesame", "almond",
-            "cashew", "hazelnut", "macadamia", "pecan", "pine-nut", "pistachio", "walnut", "brazil-nut", "fish-cod",
+    static final Map<String, String> ALLERGENS =
+            same("milk", "egg", "wheat", "soy", "peanut", "sesame", "almond",
+            "cashew", "hazelnut", "macadamia", "pecan", "pine-nut", "pistachio", "walnut", "brazil-nut",
+            "fish-cod",
             "fish-tuna", "fish-salmon", "fish-trout", "fish-anchovy", "shellfish-shrimp", "shellfish-crab",
             "shellfish-lobster");
     static final Map<String, String> GLUTEN_GRAINS = same("wheat", "rye", "barley", "oats");
     /** Words that name a group; a book names the kind. */
-    static final Map<String, String> GROUPS = Map.of("fish", "fish-", "shellfish", "shellfish-", "nuts", "tree-nut",
-            "tree-nut", "tree-nut", "tree-nuts", "tree-nut", "crustacean", "shellfish-", "crustaceans", "shellfish-");
+    static final Map<String, String> GROUPS = Map.of("fish", "fish-", "shellfish", "shellfish-", "nuts",
+            "tree-nut",
+            "tree-nut", "tree-nut", "tree-nuts", "tree-nut", "crustacean", "shellfish-", "crustaceans",
+            "shellfish-");
 
     private Words() { }
 
-    private static Map<String, String> same(String... words) {
+    /** Words that stand for themselves, in that order. */
+    static Map<String, String> same(String... words) {
         Map<String, String> out = new LinkedHashMap<>();
         for (String word : words) {
             out.put(word, word);

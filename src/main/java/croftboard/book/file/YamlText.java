@@ -9,7 +9,10 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
-/** YAML text to nodes. The tree is grown from the parser's events, so nothing is resolved, expanded or built on the way. */
+/**
+ * YAML text to nodes. The tree is grown from the parser's events, so nothing is resolved, expanded
+ * or built on the way.
+ */
 final class YamlText {
     private final String file;
     private final Notebook notebook;
@@ -39,7 +42,8 @@ final class YamlText {
         } catch (ReaderException e) {
             int end = Math.max(0, Math.min(text.length(), text.offsetByCodePoints(0,
                     Math.min(e.getPosition(), text.codePointCount(0, text.length())))));
-            notebook.fault(Text.endOf(file, text.substring(0, end)), "a control character, which no text holds", "delete it");
+            notebook.fault(Text.endOf(file, text.substring(0, end)),
+                    "a control character, which no text holds", "delete it");
         } catch (YamlEngineException e) {
             notebook.fault(Spot.whole(file), "this is no YAML", "check quotes, brackets and indentation");
         }

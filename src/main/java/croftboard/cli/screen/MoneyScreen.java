@@ -5,17 +5,31 @@ import croftboard.measure.CookAmounts;
 import croftboard.measure.Ratio;
 import croftboard.need.Account;
 import croftboard.plan.WeekPlan;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The money of the week, line by line, down to the one number by which plans are compared. */
 public final class MoneyScreen implements Screen {
+    private static final int BRIEF = 8;
     private final Shown shown;
+    private final boolean brief;
     private final Account account;
 
     public MoneyScreen(Shown shown) {
+        this(shown, false);
+    }
+
+    private MoneyScreen(Shown shown, boolean brief) {
         this.shown = shown;
+        this.brief = brief;
         this.account = shown.plan().account();
+    }
+
+    /** The same with only the dearest of what is left over and keeps. */
+    public static MoneyScreen brief(Shown shown) {
+        return new MoneyScreen(shown, true);
     }
 
     @Override
@@ -64,11 +78,23 @@ public final class MoneyScreen implements Screen {
         page.subheading("Left over from the orders");
         TextTable table = new TextTable(TextTable.Column.words("item"), TextTable.Column.figure("keeps"),
                 TextTable.Column.figure("worth"), TextTable.Column.figure("does not keep"), TextTable.Column.figure("costs"));
-        for (WeekPlan.Surplus s : shown.plan().surplus()) {
+        List<WeekPlan.Surplus> rows = shown.plan().surplus();
+        List<WeekPlan.Surplus> others = rows.stream().filter(s -> s.wastedMg() == 0)
+                .sorted(Comparator.comparingLong(WeekPlan.Surplus::keptCents).reversed()).skip(brief ? BRIEF : rows.size())
+                .toList();
+        for (WeekPlan.Surplus s : rows) {
+            if (others.contains(s)) {
+                continue;
+            }
             table.row(shown.names().item(s.item()), mass(s.keptMg()), money(s.keptMg(), s.keptCents()),
                     mass(s.wastedMg()), money(s.wastedMg(), s.wasteCents()));
         }
         page.table(table);
+        if (!others.isEmpty()) {
+            long rest = others.stream().mapToLong(WeekPlan.Surplus::keptCents).sum();
+            page.say("And " + others.size() + " more that keep, worth " + new Cents(rest) + ": croftboard show "
+                    + shown.plan().week() + " money.");
+        }
     }
 
     private static String money(long mg, long cents) {

@@ -87,7 +87,7 @@ final class BatchesCheck {
         long met = met(recipe, demands, batches);
         if (met < wanted) {
             report.componentMissing(recipe.name() + ": " + Say.mass(wanted - met) + " of " + Say.mass(wanted)
-                    + " is not ready in time, not good long enough or not made at all");
+                    + " is not ready in time, not good long enough or not made at all", recipe.name());
         }
         for (WeekPlan.Batch b : batches) {
             boolean serves = demands.stream().anyMatch(d -> d.lastDay().equals(b.lastServed())
@@ -103,7 +103,7 @@ final class BatchesCheck {
         for (WeekPlan.Batch b : batches) {
             int source = ways.source(b.mg());
             for (int d = 0; d < demands.size(); d++) {
-                if (serves(b, recipe, demands.get(d))) {
+                if (serves(b, recipe, demands.get(d)) && !demands.get(d).lastDay().isAfter(b.lastServed())) {
                     ways.way(source, d);
                 }
             }

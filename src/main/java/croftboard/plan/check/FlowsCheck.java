@@ -63,7 +63,7 @@ final class FlowsCheck {
             String what = item.name() + " for " + Say.day(day);
             report.findIf(mg < 0, "flows: " + what + ": " + Say.mass(-mg) + " more than is needed");
             if (mg > 0) {
-                report.broken(Say.mass(mg) + " of " + what + " comes from nowhere");
+                report.broken(Say.mass(mg) + " of " + what + " comes from nowhere", item.name(), Say.day(day));
             }
         });
     }

@@ -1,7 +1,9 @@
 package croftboard.plan.check;
 
 import croftboard.plan.WeekPlan;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the plan says is missing agrees with what really is: complete is what breaks no must, and nothing else. */
 final class MissingCheck {
@@ -14,16 +16,21 @@ final class MissingCheck {
     }
 
     void run() {
-        List<WeekPlan.Missing> claimed = of.plan().missing();
-        List<String> real = report.brokenMusts();
-        if (claimed.isEmpty()) {
-            real.forEach(must -> report.find("missing: the plan calls itself complete, but " + must));
-        } else if (real.isEmpty()) {
-            report.find("missing: the plan names " + claimed.size() + ", for example \"" + claimed.get(0).what()
-                    + "\", but nothing is missing");
-        } else if (claimed.size() != real.size() && !(report.componentsMissing() && claimed.size() > real.size())) {
-            report.find("missing: the plan names " + claimed.size() + ", derived again there are " + real.size() + ": "
-                    + String.join("; ", real));
+        List<String> open = new ArrayList<>(of.plan().missing().stream().map(WeekPlan.Missing::what).toList());
+        for (Report.Must must : report.brokenMusts()) {
+            Optional<String> named = open.stream().filter(what -> names(what, must)).findFirst();
+            if (named.isEmpty()) {
+                report.find("missing: the plan does not say that " + must.what());
+            } else if (must.several()) {
+                open.removeIf(what -> names(what, must));
+            } else {
+                open.remove(named.get());
+            }
         }
+        open.forEach(what -> report.find("missing: the plan says \"" + what + "\", which is not so"));
+    }
+
+    private static boolean names(String what, Report.Must must) {
+        return must.names().stream().allMatch(what::contains);
     }
 }

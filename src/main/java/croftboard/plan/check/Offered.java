@@ -10,7 +10,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What can be bought for a week, from lists and calendars. A vendor on the week's list: only what the list says; a vendor
@@ -36,6 +38,7 @@ final class Offered {
     private final Given given;
     private final Optional<LocalDateTime> now;
     private final List<Pack> packs = new ArrayList<>();
+    private final Map<String, Ratio> cheapest = new TreeMap<>();
 
     Offered(Book book, Days days, Given given, Optional<LocalDateTime> now) {
         this.book = book;
@@ -49,6 +52,7 @@ final class Offered {
                 }
             }
         }
+        packs.forEach(p -> cheapest.merge(p.offer().item(), Ratio.of(p.price()).over(grams(p.offer())), Ratio::min));
     }
 
     List<Pack> packs() {
@@ -121,14 +125,13 @@ final class Offered {
     }
 
     boolean sold(String item) {
-        return packs.stream().anyMatch(p -> p.offer().item().equals(item));
+        return cheapest.containsKey(item);
     }
 
     /** Cheapest list price of the week, cents a gram as purchased; when nobody sells it, of any offer of the year. */
     Ratio centsPerGram(String item) {
         if (sold(item)) {
-            return packs.stream().filter(p -> p.offer().item().equals(item))
-                    .map(p -> Ratio.of(p.price()).over(grams(p.offer()))).reduce(Ratio::min).orElseThrow();
+            return cheapest.get(item);
         }
         return book.ingredient(item).free() ? Ratio.ZERO : book.vendors().values().stream()
                 .flatMap(v -> v.offers().stream()).filter(o -> o.item().equals(item))

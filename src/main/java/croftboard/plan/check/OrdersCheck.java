@@ -73,7 +73,7 @@ final class OrdersCheck {
         report.sameCents(where + ": fee", order.fee(), already > 0 ? 0 : vendor.fee().value());
         if (total < toMinimum) {
             report.broken("the order of " + vendor.name() + " for " + Say.day(order.delivery()) + " is " + Say.money(total)
-                    + ", below " + Say.money(toMinimum));
+                    + ", below " + Say.money(toMinimum), vendor.name(), Say.day(order.delivery()), "minimum");
         }
     }
 }

@@ -6,9 +6,11 @@ import java.util.List;
 /** Collects what the checks find. A broken must is only a finding when the plan does not own up to it. */
 final class Report {
     private final List<String> findings = new ArrayList<>();
-    private final List<String> brokenMusts = new ArrayList<>();
+    private final List<Must> brokenMusts = new ArrayList<>();
     private final List<Verdict.Count> counts = new ArrayList<>();
-    private boolean componentsMissing;
+
+    /** @param names what a plan that owns up to it must name. @param several one for each demand, not one in all */
+    record Must(String what, List<String> names, boolean several) { }
 
     void find(String finding) {
         findings.add(finding);
@@ -35,23 +37,18 @@ final class Report {
                 + Say.mass(derived));
     }
 
-    /** A must that the plan may break if it says so under "missing". */
-    void broken(String must) {
-        brokenMusts.add(must);
+    /** A must that the plan may break if it says so under "missing", naming these. */
+    void broken(String must, String... names) {
+        brokenMusts.add(new Must(must, List.of(names), false));
     }
 
-    void componentMissing(String must) {
-        componentsMissing = true;
-        brokenMusts.add(must);
+    /** A component that is missing: the plan names each demand of it. */
+    void componentMissing(String must, String name) {
+        brokenMusts.add(new Must(must, List.of(name), true));
     }
 
-    List<String> brokenMusts() {
+    List<Must> brokenMusts() {
         return brokenMusts;
-    }
-
-    /** A missing component may stand for several demands, so that broken musts cannot be counted one by one. */
-    boolean componentsMissing() {
-        return componentsMissing;
     }
 
     void count(int number, String what) {

@@ -127,7 +127,8 @@ final class SlotsCheck {
         Optional<Slot> second = of.slot(b).filter(Slot::free);
         if (first.isPresent() && second.isPresent()) {
             near(a.recipe().orElseThrow() + " stands on " + a.slot() + " and on " + b.slot(), first.get().days().get(0),
-                    second.get().days().get(0)).ifPresent(report::broken);
+                    second.get().days().get(0)).ifPresent(must -> report.broken(must, a.recipe().orElseThrow(), a.slot(),
+                            b.slot()));
         }
     }
 
@@ -136,7 +137,7 @@ final class SlotsCheck {
             boolean stands = of.plan().menu().stream()
                     .anyMatch(r -> r.slot().equals(slot) && r.recipe().equals(Optional.of(dish)));
             if (!stands) {
-                report.broken(dish + " was to be kept on " + slot + " and does not stand there");
+                report.broken(dish + " was to be kept on " + slot + " and does not stand there", slot);
             }
         });
     }

@@ -76,7 +76,7 @@ final class WorkCheck {
             overtimeCents += Ratio.of(over).times(station.overtimePerHour().value()).over(60).round();
             if (over > limit) {
                 report.broken(station.name() + " on " + Say.day(day) + ": " + minutes(station, day) + " minutes, where "
-                        + (hands(station, day) + limit) + " are there");
+                        + (hands(station, day) + limit) + " are there", station.name(), Say.day(day));
             }
         }
     }
@@ -101,7 +101,8 @@ final class WorkCheck {
 
     private void tooMany(Kitchen.Equipment e, long units, long there, String when) {
         if (units > there) {
-            report.broken(e.name() + " " + when + ": " + units + " " + e.unit() + ", where " + there + " are there");
+            report.broken(e.name() + " " + when + ": " + units + " " + e.unit() + ", where " + there + " are there",
+                    e.name(), when);
         }
     }
 }

@@ -8,15 +8,25 @@ import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Damages the files of a kitchen at random, one to four times a case; the same seed gives the same cases. */
+/**
+ * Damages the files of a kitchen at random, one to four times a case; the same seed gives the same
+ * cases.
+ */
 final class Damage {
-    private static final String[] NASTY = {"", "~", "null", "-1", "0", "1e999999999", "0x1F", "1_000", "999999999999999999999",
-        "1/0", "1-1/0 cup", "0 lb", "-5 lb", "5 furlongs", "NaN", "Infinity", "true", "2027-02-30", "9999-12-31", "W00",
-        "W54..W01", "W53", "100.000001%", "$-3", "$1e9", "$0.001", "&a x", "*a", "!!int 3", "!x y", "{", "}", "[", "]", "[[[[[[[[",
-        "{a: {a: {a: {a: {a: {}", "---", "...", "%YAML 1.1", "%TAG ! x", "|", ">-", "? x", "- - - - - - - - - - - - - - - - - - -",
-        "\u00bd", "\u2212 5 lb", "\ud83e\udd55", "\u200b", "\u0000", "\u0085", "\u2028", "\ufeff", "\t", "\r", "\"", "'", "\\",
-        "\"\\U0011ffff\"", "\"\\ud800\"", "\"\\x0\"", ",", ", , ,", ": ", " #", "a".repeat(70), "a".repeat(20_000), "1".repeat(5_000),
-        "(".repeat(500), "a-".repeat(500), "<<: *a", "=", "carrot", "lentil-bake", "house-marinara", "mon", "here", "all", "yes",
+    private static final String[] NASTY = {"", "~", "null", "-1", "0", "1e999999999", "0x1F", "1_000",
+            "999999999999999999999",
+        "1/0", "1-1/0 cup", "0 lb", "-5 lb", "5 furlongs", "NaN", "Infinity", "true", "2027-02-30",
+        "9999-12-31", "W00",
+        "W54..W01", "W53", "100.000001%", "$-3", "$1e9", "$0.001", "&a x", "*a", "!!int 3", "!x y", "{",
+        "}", "[", "]", "[[[[[[[[",
+        "{a: {a: {a: {a: {a: {}", "---", "...", "%YAML 1.1", "%TAG ! x", "|", ">-", "? x",
+        "- - - - - - - - - - - - - - - - - - -",
+        "\u00bd", "\u2212 5 lb", "\ud83e\udd55", "\u200b", "\u0000", "\u0085", "\u2028", "\ufeff", "\t",
+        "\r", "\"", "'", "\\",
+        "\"\\U0011ffff\"", "\"\\ud800\"", "\"\\x0\"", ",", ", , ,", ": ", " #", "a".repeat(70),
+        "a".repeat(20_000), "1".repeat(5_000),
+        "(".repeat(500), "a-".repeat(500), "<<: *a", "=", "carrot", "lentil-bake", "house-marinara", "mon",
+        "here", "all", "yes",
         "25 lb", "$5.00", "36%", "\"; drop\"", "\"\"\"\"", "1:30", "010", ".5", "5.", "+5"};
     private final SortedMap<String, byte[]> sound;
     private final List<String> paths;
@@ -65,7 +75,8 @@ final class Damage {
         byte[] out = content.clone();
         for (int i = random.nextInt(3); i >= 0 && out.length > 0; i--) {
             int at = random.nextInt(out.length);
-            out[at] = random.nextBoolean() ? (byte) (out[at] ^ 1 << random.nextInt(8)) : (byte) random.nextInt(256);
+            out[at] = random.nextBoolean() ? (byte) (out[at] ^ 1 << random.nextInt(8))
+                    : (byte) random.nextInt(256);
         }
         return out;
     }

@@ -10,7 +10,8 @@ package croftboard.book.file;
  * @param wrong part of what the fault calls wrong
  * @param right part of its remedy
  */
-record FaultCase(String name, String path, String before, String after, String elsewherePath, String elsewhere,
+record FaultCase(String name, String path, String before, String after, String elsewherePath,
+        String elsewhere,
         String wrong, String right) {
     FaultCase(String name, String path, String before, String after, String wrong, String right) {
         this(name, path, before, after, path, "", wrong, right);

@@ -11,7 +11,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class FingerprintTest {
-    private static final String OF_ALL = BookReader.readFiles(SmallKitchen.files(SmallKitchen.FOLDER)).orElseThrow().fingerprint();
+    private static final String OF_ALL = BookReader.readFiles(SmallKitchen.files(SmallKitchen.FOLDER))
+            .orElseThrow().fingerprint();
 
     @Test
     void order_doesNotMatter() {

@@ -36,48 +36,60 @@ class FolderTest {
         Path outside = temp.resolve("components.yaml");
         Files.move(book.resolve("recipes/components.yaml"), outside);
         Files.createSymbolicLink(book.resolve("recipes/components.yaml"), outside);
-        assertThat(faults()).containsExactly("recipes/components.yaml: the link leads out of the book -> put the file itself here");
+        assertThat(faults())
+                .containsExactly(
+                "recipes/components.yaml: the link leads out of the book -> put the file itself here");
     }
 
     @Test
     void linkedFolderOutOfTheBook_isRefused_andNotMissed() throws IOException {
         Files.move(book.resolve("farms"), temp.resolve("farms"));
         Files.createSymbolicLink(book.resolve("farms"), Path.of("../farms"));
-        assertThat(faults()).containsExactly("farms: the link leads out of the book -> put the file itself here");
+        assertThat(faults())
+                .containsExactly("farms: the link leads out of the book -> put the file itself here");
     }
 
     @Test
     void linkInsideTheBook_isRead() throws IOException {
         Files.createDirectory(book.resolve("shelves"));
         Files.move(book.resolve("kitchen/ingredients/dairy.yaml"), book.resolve("shelves/dairy.yaml"));
-        Files.createSymbolicLink(book.resolve("kitchen/ingredients/dairy.yaml"), Path.of("../../shelves/dairy.yaml"));
-        assertThat(BookReader.read(book).orElseThrow().fingerprint()).isEqualTo(SmallKitchen.book().fingerprint());
+        Files.createSymbolicLink(book.resolve("kitchen/ingredients/dairy.yaml"),
+                Path.of("../../shelves/dairy.yaml"));
+        assertThat(BookReader.read(book).orElseThrow().fingerprint())
+                .isEqualTo(SmallKitchen.book().fingerprint());
     }
 
     @Test
     void linkToItself_andLinkInCircles() throws IOException {
         Files.createSymbolicLink(book.resolve("recipes/loop.yaml"), Path.of("loop.yaml"));
         Files.createSymbolicLink(book.resolve("seasons/again"), book.resolve("seasons"));
-        assertThat(faults()).contains("recipes/loop.yaml: the file cannot be read -> check the link or the file's permissions")
+        assertThat(faults())
+                .contains("recipes/loop.yaml: the file cannot be read -> check the link or the file's "
+                + "permissions")
                 .allMatch(f -> f.startsWith("recipes/loop.yaml: ") || f.startsWith("seasons/again/"));
     }
 
     @Test
     void linkToNothing_isRefused() throws IOException {
         Files.createSymbolicLink(book.resolve("seasons/gone.yaml"), Path.of("nowhere.yaml"));
-        assertThat(faults()).containsExactly("seasons/gone.yaml: the file cannot be read -> check the link or the file's permissions");
+        assertThat(faults())
+                .containsExactly(
+                "seasons/gone.yaml: the file cannot be read -> check the link or the file's permissions");
     }
 
     @Test
     void largeFile_isRefusedUnread() throws IOException {
         Files.write(book.resolve("seasons/crops.yaml"), new byte[(1 << 20) + 1]);
-        assertThat(faults()).containsExactly("seasons/crops.yaml: the file is larger than 1 MB -> split it; a file is at most 1 MB");
+        assertThat(faults())
+                .containsExactly(
+                "seasons/crops.yaml: the file is larger than 1 MB -> split it; a file is at most 1 MB");
     }
 
     @Test
     void folderThatIsNotThere() {
         assertThat(BookReader.read(temp.resolve("nobook")).faultsFound()).singleElement()
-                .satisfies(f -> assertThat(f.wrong()).isEqualTo("there is no such folder, or it may not be read"));
+                .satisfies(f -> assertThat(f.wrong())
+                .isEqualTo("there is no such folder, or it may not be read"));
     }
 
     @Test
@@ -95,6 +107,7 @@ class FolderTest {
         Files.createSymbolicLink(book.resolve("src/out.yaml"), temp);
         Files.createDirectory(book.resolve("recipes/.hidden"));
         Files.writeString(book.resolve("recipes/.hidden/x.yaml"), "{");
-        assertThat(BookReader.read(book).orElseThrow().fingerprint()).isEqualTo(SmallKitchen.book().fingerprint());
+        assertThat(BookReader.read(book).orElseThrow().fingerprint())
+                .isEqualTo(SmallKitchen.book().fingerprint());
     }
 }

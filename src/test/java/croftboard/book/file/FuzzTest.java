@@ -30,7 +30,10 @@ class FuzzTest {
         }
     }
 
-    /** The long run: {@code -Dslow -Dcroftboard.fuzz=1000000}. Clock figures are printed, never asserted. */
+    /**
+     * The long run: {@code -Dslow -Dcroftboard.fuzz=1000000}. Clock figures are printed, never
+     * asserted.
+     */
     @Tag("slow")
     @Test
     void damagedFiles_manyOfThem() {
@@ -52,7 +55,8 @@ class FuzzTest {
             }
             peak = Math.max(peak, Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory());
         }
-        System.out.printf("%d cases, %d faulty; longest read %d ms (%s); most memory in use %d MB%n", count, faulty,
+        System.out.printf("%d cases, %d faulty; longest read %d ms (%s); most memory in use %d MB%n",
+                count, faulty,
                 longest / 1_000_000, slowest.isEmpty() ? "" : slowest.get(slowest.size() - 1), peak >> 20);
         assertThat(faulty).isPositive();
     }

@@ -30,13 +30,15 @@ class ManyFaultsTest {
         kitchen.put("kitchen/on-hand.csv", lines.toString());
         StringBuilder recipe = new StringBuilder(kitchen.text("recipes/components.yaml"));
         int line = (int) recipe.chars().filter(c -> c == '\n').count();
-        recipe.append("broth: {name: x, kind: component, makes: 1 lb, batch_step: 1, life: 1 day, hold: cold, ingredients: [1 lb salt], steps: [\n");
+        recipe.append("broth: {name: x, kind: component, makes: 1 lb, batch_step: 1, life: 1 day, hold: "
+                + "cold, ingredients: [1 lb salt], steps: [\n");
         for (int i = 2; i <= 21; i++) {
             recipe.append("  {do: x, station: hut},\n");
             expected.add("recipes/components.yaml:" + (line + i) + ":20");
         }
         kitchen.put("recipes/components.yaml", recipe + "]}\n");
-        List<String> places = kitchen.faults().stream().map(f -> new Spot(f.file(), f.line(), f.column()).toString()).toList();
+        List<String> places = kitchen.faults().stream()
+                .map(f -> new Spot(f.file(), f.line(), f.column()).toString()).toList();
         assertThat(places).hasSize(100).containsExactlyInAnyOrderElementsOf(expected);
         assertThat(kitchen.faults()).isSortedAccordingTo(java.util.Comparator.comparing(Fault::file)
                 .thenComparingInt(Fault::line).thenComparingInt(Fault::column));
@@ -46,9 +48,11 @@ class ManyFaultsTest {
     void faultsOfEveryFile_atOnce() {
         SmallKitchen kitchen = new SmallKitchen();
         for (String path : new TreeMap<>(kitchen.files()).keySet()) {
-            kitchen.put(path, (kitchen.text(path) + (path.endsWith(".csv") ? "x\n" : "\n? [x]\n: y\n")).getBytes(StandardCharsets.UTF_8));
+            kitchen.put(path, (kitchen.text(path) + (path.endsWith(".csv") ? "x\n" : "\n? [x]\n: y\n"))
+                    .getBytes(StandardCharsets.UTF_8));
         }
-        assertThat(kitchen.faults()).extracting(Fault::file).contains(kitchen.files().keySet().toArray(String[]::new));
+        assertThat(kitchen.faults()).extracting(Fault::file)
+                .contains(kitchen.files().keySet().toArray(String[]::new));
     }
 
     @Test

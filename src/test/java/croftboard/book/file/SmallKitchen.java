@@ -40,7 +40,10 @@ public final class SmallKitchen {
         return files;
     }
 
-    /** Replaces the first {@code before}, which must be there; a mark in {@code after} says where the fault is expected. */
+    /**
+     * Replaces the first {@code before}, which must be there; a mark in {@code after} says where
+     * the fault is expected.
+     */
     SmallKitchen change(String path, String before, String after) {
         String text = text(path);
         assertThat(text).contains(before);
@@ -99,7 +102,8 @@ public final class SmallKitchen {
     }
 
     List<String> warnings() {
-        return reading().fold(BookReading.Read::warnings, f -> List.of(new Warning("", 0, 0, "faulty: " + f.faults())))
+        return reading().fold(BookReading.Read::warnings, f ->
+                List.of(new Warning("", 0, 0, "faulty: " + f.faults())))
                 .stream().map(Warning::toString).toList();
     }
 
@@ -108,7 +112,8 @@ public final class SmallKitchen {
         List<Fault> faults = faults();
         assertThat(faults).hasSize(1);
         Fault fault = faults.get(0);
-        assertThat(new Spot(fault.file(), fault.line(), fault.column())).as(fault.toString()).isEqualTo(expected);
+        assertThat(new Spot(fault.file(), fault.line(), fault.column())).as(fault.toString())
+                .isEqualTo(expected);
         assertThat(fault.wrong()).contains(wrong);
         assertThat(fault.right()).contains(right);
     }

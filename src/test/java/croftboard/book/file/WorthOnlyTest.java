@@ -40,7 +40,8 @@ class WorthOnlyTest {
         assertThat(book.kitchen().promises()).isEqualTo(PromisesReader.NO_PROMISES);
         assertThat(book.kitchen().local()).isEmpty();
         assertThat(book.kitchen().receiving()).isEmpty();
-        assertThat(book.kitchen().equipment()).extracting(e -> e.perWeek()).containsExactly(Optional.of(12), Optional.empty());
+        assertThat(book.kitchen().equipment()).extracting(e -> e.perWeek())
+                .containsExactly(Optional.of(12), Optional.empty());
         assertThat(book.vendors()).isEmpty();
         assertThat(book.seasons().demand()).isEmpty();
     }
@@ -48,7 +49,8 @@ class WorthOnlyTest {
     @Test
     void worthAndIngredients_donotGoTogether() {
         change(DISHES, "worth: $9.00,", "worth: $9.00, ingredients: [1 lb salt],");
-        assertThat(faults()).singleElement().asString().contains("dishes.yaml:1:52: unknown key [ingredients] in the dish [soup-a]");
+        assertThat(faults()).singleElement().asString()
+                .contains("dishes.yaml:1:52: unknown key [ingredients] in the dish [soup-a]");
     }
 
     @Test
@@ -57,12 +59,14 @@ class WorthOnlyTest {
         change(DISHES, "oven-a: 6 units", "oven-a: 6 pans");
         assertThat(faults()).containsExactly(
                 "recipes/dishes.yaml:2:58: no equipment is called [oven-c] -> did you mean [oven-a]?",
-                "recipes/dishes.yaml:4:67: [oven-a] is counted in units, not in [pans] -> write the number and units");
+                "recipes/dishes.yaml:4:67: [oven-a] is counted in units, not in [pans] -> write the "
+                + "number and units");
     }
 
     @Test
     void oneCookedDish_makesItAWorkingKitchen() {
-        files.put("recipes/more.yaml", ("broth: {name: x, kind: component, makes: 1 lb, batch_step: 1, life: 1 day, hold: cold,"
+        files.put("recipes/more.yaml",
+                ("broth: {name: x, kind: component, makes: 1 lb, batch_step: 1, life: 1 day, hold: cold,"
                 + " ingredients: [1 lb soup-a], steps: [{do: x}]}\n").getBytes(StandardCharsets.UTF_8));
         assertThat(faults()).hasSize(KitchenReader.NEEDED.size() - 1 + 1)
                 .anyMatch(f -> f.contains("the key [promises] is missing in the kitchen"))

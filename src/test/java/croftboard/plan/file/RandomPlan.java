@@ -15,7 +15,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 
 /** Plans that no kitchen would make: any text, any number, empty lists. For the file's sake only. */
-final class RandomPlan {
+public final class RandomPlan {
     private static final String[] TEXT = {"", "carrot", "lentil-bake", "a \"quoted\" word", "back\\slash", "tab\tline\n",
         "crème fraîche ½ cup", "pain de épices 🍞", "null", "7/4", "\u0000\u001f\u007f\u2028"};
     private final Random g;
@@ -29,7 +29,7 @@ final class RandomPlan {
         return r.plan(IsoWeek.of(r.date()));
     }
 
-    static WeekPlan of(long seed, IsoWeek week) {
+    public static WeekPlan of(long seed, IsoWeek week) {
         return new RandomPlan(seed).plan(week);
     }
 
