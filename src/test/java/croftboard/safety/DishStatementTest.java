@@ -51,6 +51,16 @@ class DishStatementTest {
     }
 
     @Test
+    void allergenOfAnimalKind_endsTheDiet_whateverTheOriginSays() {
+        DishStatement milk = of(food("odd-drink").from(Origin.PLANT).contains("milk"));
+        assertThat(milk.vegan()).isEqualTo(Known.NO);
+        assertThat(milk.vegetarian()).isEqualTo(Known.YES);
+        DishStatement fish = of(food("odd-sauce").from(Origin.PLANT).contains("fish-anchovy"));
+        assertThat(fish.vegan()).isEqualTo(Known.NO);
+        assertThat(fish.vegetarian()).isEqualTo(Known.NO);
+    }
+
+    @Test
     void group_asksForAnyOfItsKinds_kindOnlyForItself() {
         DishStatement cod = of(food("cod").from(Origin.FISH).contains("fish-cod"));
         assertThat(cod.lists("fish")).isEqualTo(Known.YES);
