@@ -32,7 +32,8 @@ class DishStatementTest {
 
     @Test
     void nothingKnown_saysOnlyWhatIsNotStated() {
-        assertThat(of(food("curry-powder").othersNotStated()).sentence()).isEqualTo("Allergens not stated: curry powder.");
+        assertThat(of(food("curry-powder").othersNotStated()).sentence())
+                .isEqualTo("Allergens not stated: curry powder.");
     }
 
     @Test
@@ -61,8 +62,10 @@ class DishStatementTest {
     @Test
     void oneUnknownOrigin_leavesTheDietOpen_oneAnimalOriginEndsIt() {
         assertThat(of(food("kale"), food("bouillon").from(Origin.UNKNOWN)).vegan()).isEqualTo(Known.UNKNOWN);
-        assertThat(of(food("kale"), food("bouillon").from(Origin.PLANT, Origin.UNKNOWN)).vegan()).isEqualTo(Known.UNKNOWN);
-        assertThat(of(food("bouillon").from(Origin.UNKNOWN), food("ham").from(Origin.MEAT)).vegan()).isEqualTo(Known.NO);
+        assertThat(of(food("kale"), food("bouillon").from(Origin.PLANT, Origin.UNKNOWN)).vegan())
+                .isEqualTo(Known.UNKNOWN);
+        assertThat(of(food("bouillon").from(Origin.UNKNOWN), food("ham").from(Origin.MEAT)).vegan())
+                .isEqualTo(Known.NO);
         assertThat(of(food("mix").from(Origin.PLANT, Origin.DAIRY)).vegan()).isEqualTo(Known.NO);
         assertThat(of(food("mix").from(Origin.PLANT, Origin.DAIRY)).vegetarian()).isEqualTo(Known.YES);
     }
