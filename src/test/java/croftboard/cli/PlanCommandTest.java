@@ -73,6 +73,17 @@ class PlanCommandTest {
     }
 
     @Test
+    void from_listsWhatDiffers_againstThePlanAsItWasBefore() {
+        Desk desk = new Desk(folder, (book, now, request) -> Desk.always(request.from().isEmpty()).plan(book, now, request));
+        desk.run("plan", "2027-W33");
+        Desk.Run run = desk.run("plan", "2027-W33", "--from", "2027-W33");
+        assertThat(run.out()).contains("What differs from the plan of 2027-W33", "differ, ", "are as before.");
+        assertThat(run.out()).doesNotContain("Worth $0.00 against $0.00");
+        String dishes = run.out().substring(run.out().indexOf("What differs"));
+        assertThat(dishes).containsPattern("[1-9]\\d* differ");
+    }
+
+    @Test
     void noWeek_isTheNextWhoseFirstCutOffIsNotPast() {
         List<IsoWeek> asked = new ArrayList<>();
         Desk desk = new Desk(folder, (book, now, request) -> {
