@@ -12,7 +12,7 @@ if exist "%JAR%" (
 if "%STALE%"=="1" (
   where mvn >nul 2>nul || (echo croftboard: please install Maven 3.8 or newer and put it on the PATH 1>&2 & exit /b 1)
   echo croftboard: building once, a minute or two 1>&2
-  pushd "%HERE%" & call mvn -q -B -DskipTests package 1>&2 || (popd & exit /b 1)
+  pushd "%HERE%" & call mvn -q -B -Dmaven.test.skip=true package 1>&2 || (popd & exit /b 1)
   popd
 )
 java -XX:+UseSerialGC -jar "%JAR%" %*

@@ -36,19 +36,22 @@ public final class Demand {
         return p;
     }
 
-    /** @param r the number of successes; variance = mean + mean squared / r */
+    /**
+     * In terms of mean / r, which stays exact enough where r is huge: cv squared above 1 / mean by a rounding error only.
+     *
+     * @param r the number of successes; variance = mean + mean squared / r
+     */
     private static double[] negativeBinomial(double mean, double r) {
         double[] p = new double[room(mean, Math.sqrt(mean + mean * mean / r))];
-        double log = r * Math.log(r / (r + mean));
-        double step = Math.log(mean / (r + mean));
+        double log = -r * Math.log1p(mean / r);
         for (int k = 0; k < p.length; k++) {
             p[k] = Math.exp(log);
-            log += step + Math.log(r + k) - Math.log(k + 1);
+            log += Math.log(mean) + Math.log1p((k - mean) / (r + mean)) - Math.log(k + 1);
         }
         return p;
     }
 
-    /** Enough portions that what lies above is less likely than {@link #TAIL}, for either distribution. */
+    /** Enough portions that what lies above is less likely than one in a million, up to a coefficient of variation of 1. */
     private static int room(double mean, double deviation) {
         return (int) Math.ceil(mean + 14 * deviation + 40);
     }

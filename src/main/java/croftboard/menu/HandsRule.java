@@ -66,6 +66,18 @@ final class HandsRule implements MenuRule {
         return over;
     }
 
+    /** Days, or periods, on which a station or equipment is not enough, and demands that no batch can meet. */
+    long daysBroken() {
+        long days = work.missed();
+        for (int r = 0; r < work.used.length; r++) {
+            WeekProblem.Resource resource = problem.resources().get(r);
+            for (int t = 0; t < work.used[r].length; t++) {
+                days += work.used[r][t] > resource.regular()[t] + resource.overtime()[t] ? 1 : 0;
+            }
+        }
+        return days;
+    }
+
     @Override
     public String sentence() {
         long over = mustsBroken();

@@ -2,10 +2,8 @@ package croftboard.menu;
 
 import croftboard.need.WeekProblem;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
@@ -45,47 +43,27 @@ public final class MenuMoves implements MoveIteratorFactory<MenuSolution, Change
     private static final class RandomMoves implements Iterator<ChangeDishes> {
         private final List<SlotChoice> slots;
         private final List<WeekProblem.Slot> facts;
-        private final List<Integer> movable = new ArrayList<>();
-        private final int[][] partners;
-        private final List<Map<Integer, Integer>> numberOfDish = new ArrayList<>();
+        private final MoveTable table;
         private final Random random;
 
         RandomMoves(MenuSolution solution, Random random) {
             this.random = random;
             slots = solution.slots();
             facts = solution.problem().week().slots();
-            for (int s = 0; s < facts.size(); s++) {
-                Map<Integer, Integer> numbers = new HashMap<>();
-                List<WeekProblem.Candidate> dishes = facts.get(s).candidates();
-                for (int k = 0; k < dishes.size(); k++) {
-                    numbers.put(dishes.get(k).dish(), k);
-                }
-                numberOfDish.add(numbers);
-                if (dishes.size() + (facts.get(s).mayBeEmpty() ? 1 : 0) > 1) {
-                    movable.add(s);
-                }
-            }
-            partners = new int[facts.size()][];
-            for (int s = 0; s < partners.length; s++) {
-                int own = s;
-                partners[s] = movable.stream().filter(o -> o != own && alike(own, o)).mapToInt(o -> o).toArray();
-            }
-        }
-
-        private boolean alike(int a, int b) {
-            return numberOfDish.get(a).keySet().stream().anyMatch(numberOfDish.get(b)::containsKey);
+            table = solution.problem().moves();
         }
 
         @Override
         public boolean hasNext() {
-            return !movable.isEmpty();
+            return table.movable.length > 0;
         }
 
         @Override
         public ChangeDishes next() {
-            int s = movable.get(random.nextInt(movable.size()));
-            if (random.nextInt(3) == 2 && partners[s].length > 0) {
-                ChangeDishes exchange = exchange(s, partners[s][random.nextInt(partners[s].length)]);
+            int s = table.movable[random.nextInt(table.movable.length)];
+            int[] partners = table.partners[s];
+            if (random.nextInt(3) == 2 && partners.length > 0) {
+                ChangeDishes exchange = exchange(s, partners[random.nextInt(partners.length)]);
                 if (exchange != null) {
                     return exchange;
                 }
@@ -97,15 +75,14 @@ public final class MenuMoves implements MoveIteratorFactory<MenuSolution, Change
 
         /** Null when one of the two dishes does not fit the other slot. */
         private ChangeDishes exchange(int a, int b) {
-            Integer inA = slots.get(a).dish();
-            Integer inB = slots.get(b).dish();
-            if (inA == null || inB == null) {
+            int inA = slots.get(a).number();
+            int inB = slots.get(b).number();
+            if (inA < 0 || inB < 0) {
                 return null;
             }
-            Integer toA = numberOfDish.get(a).get(facts.get(b).candidates().get(inB).dish());
-            Integer toB = numberOfDish.get(b).get(facts.get(a).candidates().get(inA).dish());
-            return toA == null || toB == null ? null
-                    : new ChangeDishes(slots.get(a), toA, slots.get(b), toB);
+            int toA = table.carried(b, inB, a);
+            int toB = table.carried(a, inA, b);
+            return toA < 0 || toB < 0 ? null : new ChangeDishes(slots.get(a), toA, slots.get(b), toB);
         }
     }
 }

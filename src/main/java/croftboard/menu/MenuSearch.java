@@ -17,6 +17,13 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** Chooses a menu: a greedy start, then late acceptance in the engine. Same problem, prices, start, seed and tries: same menu. */
 public final class MenuSearch {
+    /** The engine's meters warn about themselves when a second search starts; kept here so that the setting stays. */
+    private static final java.util.logging.Logger METERS = java.util.logging.Logger.getLogger("io.micrometer");
+
+    static {
+        METERS.setLevel(java.util.logging.Level.OFF);
+    }
+
     private final WeekProblem problem;
     private final PurchasePrices prices;
 
@@ -71,7 +78,32 @@ public final class MenuSearch {
             }
             state.set(s, best);
         }
+        tries += mend(state, start);
         return new Found(state.choices(), state.worth(), state.keepsMusts(), tries);
+    }
+
+    /** While a must is broken: slot by slot the dish, or none, that brings most; what {@code start} has stays. */
+    private long mend(MenuState state, int[] start) {
+        long tries = 0;
+        long before = Long.MIN_VALUE;
+        while (!state.keepsMusts() && state.worth() > before) {
+            before = state.worth();
+            for (int s = 0; s < start.length && !state.keepsMusts(); s++) {
+                WeekProblem.Slot slot = problem.slots().get(s);
+                int best = state.choice(s);
+                long worth = state.worth();
+                for (int k = slot.mayBeEmpty() ? -1 : 0; start[s] < 0 && k < slot.candidates().size(); k++) {
+                    state.set(s, k);
+                    tries++;
+                    if (state.worth() > worth) {
+                        worth = state.worth();
+                        best = k;
+                    }
+                }
+                state.set(s, best);
+            }
+        }
+        return tries;
     }
 
     /**

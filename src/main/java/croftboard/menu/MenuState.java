@@ -10,9 +10,11 @@ import java.util.List;
  * Not safe for several threads.
  */
 final class MenuState {
-    /** Weight in cents of one dish that comes back too soon, and of one unit of hands or equipment that is not there. */
+    /** Weight in cents of one dish that comes back too soon. */
     static final long GAP_CENTS = 100_000;
-    static final long UNIT_CENTS = 10_000;
+    /** Weight of a day on which a station or equipment is not enough, and of each unit that is not there. */
+    static final long DAY_CENTS = 50_000;
+    static final long UNIT_CENTS = 2_000;
     private final WeekProblem problem;
     private final int[] choice;
     private final KitchenWork work;
@@ -87,7 +89,8 @@ final class MenuState {
         for (MenuRule rule : all) {
             cents += rule.cents();
         }
-        return cents - work.stapleCents() - gap.mustsBroken() * GAP_CENTS - hands.mustsBroken() * UNIT_CENTS;
+        return cents - work.stapleCents() - gap.mustsBroken() * GAP_CENTS - hands.daysBroken() * DAY_CENTS
+                - hands.mustsBroken() * UNIT_CENTS;
     }
 
     /** Everything but bought food and the promises that hang on it: equal to the final account to the cent. */

@@ -13,7 +13,7 @@ import java.util.OptionalLong;
  * @param memory length of late acceptance
  * @param rounds of the search for orders, each run
  * @param exactMillis clock for the exact orders; 0: limited by {@code nodes}
- * @param nodes of the exact orders; 0: limited by {@code exactMillis}
+ * @param nodes of the exact orders; 0: limited by {@code exactMillis}; both 0: no exact orders
  */
 record Budget(int runs, long tries, long menuMillis, int memory, int rounds, long exactMillis, long nodes) {
     /** Menus that two searches side by side look at in a millisecond on a small machine; only the memory hangs on it. */
@@ -21,13 +21,16 @@ record Budget(int runs, long tries, long menuMillis, int memory, int rounds, lon
     private static final int ROUNDS = 20_000;
     private static final int QUICK_ROUNDS = 6_000;
     private static final int STEP_RUNS = 2;
+    /** With fewer steps than this the orders are left as the search finds them. */
+    private static final long GLANCE = 1_000;
     private static final int STEP_NODES = 40;
 
     static Budget of(Duration time, OptionalLong steps) {
         if (steps.isPresent()) {
             long tries = Math.max(1, steps.getAsLong());
-            return new Budget(STEP_RUNS, tries, 0, memory(tries), tries < 1_000 ? 200 : ROUNDS, 0,
-                    tries < 1_000 ? 1 : STEP_NODES);
+            boolean glance = tries < GLANCE;
+            return new Budget(STEP_RUNS, tries, 0, memory(tries), glance ? QUICK_ROUNDS / 30 : ROUNDS, 0,
+                    glance ? 0 : STEP_NODES);
         }
         long millis = time.toMillis();
         int waves = millis <= 6_000 ? 1 : millis <= 30_000 ? 2 : 3;

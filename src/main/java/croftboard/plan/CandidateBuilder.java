@@ -25,6 +25,8 @@ final class CandidateBuilder {
     private final Stock stock;
     private final RecipeFacts.Reader facts;
     private final Map<String, Demand> demands = new HashMap<>();
+    private final Map<String, Ratio> portionCents = new HashMap<>();
+    private final int[] lives;
 
     CandidateBuilder(Book book, Calendar calendar, WeekIndex index, Market market, Stock stock,
             RecipeFacts.Reader facts) {
@@ -34,6 +36,7 @@ final class CandidateBuilder {
         this.market = market;
         this.stock = stock;
         this.facts = facts;
+        this.lives = book.ingredients().values().stream().filter(i -> !i.free()).mapToInt(Ingredient::keepsDays).toArray();
     }
 
     Map<String, String> swaps(String recipe) {
@@ -46,7 +49,7 @@ final class CandidateBuilder {
         if (dish.worthOnly().isPresent()) {
             return Optional.of(WorthOnlyCandidate.of(dish, days, index));
         }
-        Optional<List<int[]>> parts = Productions.split(dish, days, calendar);
+        Optional<List<int[]>> parts = Productions.split(dish, Lives.days(book, dish), days, calendar);
         if (parts.isEmpty()) {
             return Optional.empty();
         }
@@ -60,7 +63,7 @@ final class CandidateBuilder {
     /** An event's course: so many portions, paid by the head and not by the portion. */
     Optional<WeekProblem.Candidate> forEvent(Recipe dish, int day, int portions, boolean forced) {
         int on = calendar.prepDayAtOrBefore(day - dish.leadDays());
-        if (dish.worthOnly().isPresent() || on < 0 || on + dish.lifeDays() - 1 < day) {
+        if (dish.worthOnly().isPresent() || on < 0 || on + Lives.days(book, dish) - 1 < day) {
             return Optional.empty();
         }
         Ratio batches = Ratio.of(portions).over(dish.portionsPerBatch()).ceilTo(dish.batchStep());
@@ -73,13 +76,9 @@ final class CandidateBuilder {
     /** @param part production day, then the service days it covers */
     private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part) {
         Recipe.Sale sale = dish.sale().orElseThrow();
-        Demand demand = Demand.ofDay(0, 1);
-        for (int i = 1; i < part.length; i++) {
-            Demand day = demandOn(line, part[i], sale.draw());
-            demand = i == 1 ? day : demand.plus(day);
-        }
+        Demand demand = demandOver(line, part, sale.draw());
         double price = sale.price().value();
-        double food = facts.portionCents(dish).toDouble();
+        double food = portionCents.computeIfAbsent(dish.id(), id -> facts.portionCents(dish)).toDouble();
         double brings = book.kitchen().leftWorth().toDouble() * price;
         double missed = price - food + book.kitchen().goodwill().toDouble() * price;
         int wanted = Math.max(1, Newsvendor.quantity(demand, Newsvendor.ratio(missed, food - brings)));
@@ -94,12 +93,21 @@ final class CandidateBuilder {
         return Math.toIntExact(batches.times(dish.portionsPerBatch()).floor());
     }
 
+    private Demand demandOver(Kitchen.ServiceLine line, int[] part, Ratio draw) {
+        return demands.computeIfAbsent(line.id() + " " + java.util.Arrays.toString(part) + " " + draw, k -> {
+            Demand sum = demandOn(line, part[1], draw);
+            for (int i = 2; i < part.length; i++) {
+                sum = sum.plus(demandOn(line, part[i], draw));
+            }
+            return sum;
+        });
+    }
+
     private Demand demandOn(Kitchen.ServiceLine line, int day, Ratio draw) {
         Seasons.LineDemand d = book.seasons().demand().get(line.id());
         Ratio mean = d.mean().getOrDefault(calendar.weekday(day), Ratio.ZERO).times(draw)
                 .times(book.seasons().demandFactorFor(calendar.week()));
-        return demands.computeIfAbsent(line.id() + " " + mean + " " + d.cv(),
-                k -> Demand.ofDay(mean.toDouble(), d.cv().toDouble()));
+        return Demand.ofDay(mean.toDouble(), d.cv().toDouble());
     }
 
     private Optional<WeekProblem.Candidate> built(Recipe dish, List<Made> made, long covers, boolean forced) {
@@ -129,7 +137,7 @@ final class CandidateBuilder {
             sales += m.sales;
             left += m.left;
             portions += m.portions;
-            productions.add(new WeekProblem.Production(m.day, m.last, m.day + dish.lifeDays() - 1, m.batches,
+            productions.add(new WeekProblem.Production(m.day, m.last, m.day + Lives.days(book, dish) - 1, m.batches,
                     m.portions));
         }
         if (!forced && !(buyable(loose) && partsLive(parts))) {
@@ -146,9 +154,7 @@ final class CandidateBuilder {
     /** Every need can be met by some delivery or stock, whatever else is planned. */
     private boolean buyable(List<WeekProblem.LooseNeed> needs) {
         return needs.stream().allMatch(n -> {
-            int life = book.ingredients().values().stream().filter(i -> !i.free()).skip(n.item()).findFirst()
-                    .map(Ingredient::keepsDays).orElse(0);
-            return market.reachable(n.item(), life, n.from(), n.to()) || stock.items.stream().anyMatch(
+            return market.reachable(n.item(), lives[n.item()], n.from(), n.to()) || stock.items.stream().anyMatch(
                     s -> s.item() == n.item() && s.from() <= n.to() && s.until() >= n.from())
                     || stock.loose.stream().anyMatch(s -> s.item() == n.item());
         });
@@ -159,7 +165,7 @@ final class CandidateBuilder {
         return parts.stream().allMatch(d -> {
             Recipe part = book.recipe(index.components.get(d.component()));
             int day = calendar.prepDayAtOrBefore(d.useDay() - part.leadDays());
-            return day >= 0 && day + part.lifeDays() - 1 >= d.lastDay();
+            return day >= 0 && day + Lives.days(book, part) - 1 >= d.lastDay();
         });
     }
 }

@@ -33,6 +33,8 @@ final class Market {
     final List<WeekProblem.Delivery> deliveries = new ArrayList<>();
     final List<WeekProblem.Offer> offers = new ArrayList<>();
     private final Map<String, Ratio> cheapest = new TreeMap<>();
+    /** By item number, a bit for each day on which it can be delivered. */
+    private final long[] deliveryDays;
 
     Market(Book book, Calendar calendar, WeekIndex index, Given given, Optional<LocalDateTime> now) {
         this.book = book;
@@ -43,6 +45,7 @@ final class Market {
         this.tree = new RecipeTree(book);
         this.local = book.kitchen().local()
                 .map(l -> new LocalCheck(book.vendors(), book.kitchen().place(), l.definition()));
+        this.deliveryDays = new long[index.item.size()];
         for (Vendor vendor : book.vendors().values()) {
             for (int day = 0; day < Calendar.DAYS; day++) {
                 addDelivery(vendor, day);
@@ -74,6 +77,7 @@ final class Market {
             deliveries.add(new WeekProblem.Delivery(vendor.id(), day, cutOff,
                     Math.max(0, vendor.minimum().value() - ordered), ordered > 0 ? 0 : vendor.fee().value(), false));
             offers.addAll(here);
+            here.forEach(o -> deliveryDays[o.item()] |= 1L << day);
         }
     }
 
@@ -163,11 +167,9 @@ final class Market {
                 .reduce(Ratio::min).orElse(Ratio.ZERO);
     }
 
-    /** Whether a delivery, or stock, leaves something of the item usable on some day of the window. */
+    /** Whether a delivery leaves something of the item usable on some day of the window. */
     boolean reachable(int item, int lifeDays, int from, int to) {
-        return offers.stream().filter(o -> o.item() == item).anyMatch(o -> {
-            int t = deliveries.get(o.delivery()).day();
-            return t <= to && t + lifeDays >= from;
-        });
+        int first = Math.max(0, from - lifeDays);
+        return first <= to && (deliveryDays[item] >> first & (1L << (to - first + 1)) - 1) != 0;
     }
 }

@@ -76,6 +76,7 @@ final class SlotBuilder {
                         && Math.abs(calendar.day(s.start()) - day) < book.kitchen().gapDays());
     }
 
+    /** A course that nobody cooks costs the promise and what its guests have paid. */
     private void addEvent(Seasons.Event event) {
         int day = calendar.day(event.date());
         if (day < Calendar.MONDAY || day >= Calendar.DAYS) {
@@ -94,7 +95,7 @@ final class SlotBuilder {
                 }
             }
             slots.add(new WeekProblem.Slot(id, book.kitchen().lines().size(), new int[] {day}, false,
-                    book.kitchen().promises().emptySlot().value() * Math.max(1, portions / 40),
+                    book.kitchen().promises().emptySlot().value() + event.price().value() * portions,
                     fixed.isEmpty() || all.isEmpty(), List.copyOf(all)));
         }
     }

@@ -29,8 +29,13 @@ public final class UseBy {
         return makersDate.isBefore(seven) ? makersDate : seven;
     }
 
-    /** Freezing stops the clock, it does not set it back. @param used days used before freezing, day of making included */
+    /**
+     * Freezing stops the clock, it does not set it back: the day of thawing is the next day that counts.
+     *
+     * @param used days used before freezing, day of making included
+     * @return before {@code thawed} when no day is left
+     */
     public static LocalDate thawed(LocalDate thawed, int lifeDays, int used) {
-        return thawed.plusDays(Math.min(lifeDays, DAYS_AT_MOST) - (long) used);
+        return of(thawed, lifeDays).minusDays(used);
     }
 }

@@ -52,6 +52,45 @@ public final class Sourcing {
         return new Orders(better.packs(), better.complete(), better.valueCents(), proof, better.rounds());
     }
 
+    /** The same orders with packs moved to a later delivery of their vendor wherever that loses nothing: fresher food. */
+    public Orders fresher(int[] choice, Orders orders) {
+        FixedMenu menu = new FixedMenu(problem, choice);
+        Orders best = orders;
+        for (int o = 0; o < orders.packs().length && best.complete(); o++) {
+            for (int later : laterOffers(o)) {
+                best = moved(menu, best, o, later);
+            }
+        }
+        return best;
+    }
+
+    private int[] laterOffers(int o) {
+        WeekProblem.Offer offer = problem.offers().get(o);
+        int day = problem.deliveries().get(offer.delivery()).day();
+        return java.util.stream.IntStream.range(0, problem.offers().size()).filter(n -> {
+            WeekProblem.Offer other = problem.offers().get(n);
+            return other.item() == offer.item() && other.vendor().equals(offer.vendor())
+                    && other.pack().equals(offer.pack()) && problem.deliveries().get(other.delivery()).day() > day;
+        }).boxed().sorted(java.util.Comparator.comparingInt(
+                n -> -problem.deliveries().get(problem.offers().get(n).delivery()).day())).mapToInt(n -> n).toArray();
+    }
+
+    /** As many packs as may move at once, else fewer. */
+    private Orders moved(FixedMenu menu, Orders from, int o, int later) {
+        int most = Math.min(from.packs()[o] - problem.offers().get(o).minPacks(),
+                problem.offers().get(later).maxPacks() - from.packs()[later]);
+        for (int n = most; n > 0; n--) {
+            int[] packs = from.packs().clone();
+            packs[o] -= n;
+            packs[later] += n;
+            Orders tried = judged(menu, packs, from.bestForMenu(), from.rounds());
+            if (tried.complete() && tried.valueCents() >= from.valueCents()) {
+                return tried;
+            }
+        }
+        return from;
+    }
+
     /** Cents: what the menu would be worth if its food cost nothing; no order makes it worth more. */
     public long valueWithFreeFood(int[] choice) {
         return new FixedMenu(problem, choice).cents;

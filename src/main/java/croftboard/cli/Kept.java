@@ -1,0 +1,28 @@
+package croftboard.cli;
+
+import croftboard.plan.WeekPlan;
+import croftboard.plan.file.PlanReading;
+import croftboard.plan.file.PlanRef;
+import croftboard.plan.file.PlanStore;
+import java.util.OptionalInt;
+
+/** Plans that are kept in a book. */
+final class Kept {
+    private Kept() { }
+
+    /** @throws WrongUse when there is no such plan or its file is none */
+    static WeekPlan plan(PlanStore plans, PlanRef ref) {
+        return plans.read(ref).fold(PlanReading.Read::plan, absent -> {
+            throw new WrongUse(absent.why() + " -> croftboard plan " + ref.week());
+        }, refused -> {
+            throw new WrongUse(refused.why());
+        });
+    }
+
+    /** @throws WrongUse when the week has no plan */
+    static int version(PlanStore plans, PlanRef ref) {
+        OptionalInt version = ref.version().isPresent() ? ref.version() : plans.current(ref.week());
+        return version.orElseThrow(() -> new WrongUse("there is no plan of " + ref.week() + " yet -> croftboard plan "
+                + ref.week()));
+    }
+}

@@ -1,0 +1,78 @@
+package croftboard.cli;
+
+import croftboard.book.Book;
+import croftboard.book.file.BookReading;
+import croftboard.cli.screen.ScaleScreen;
+import croftboard.cli.screen.Shown;
+import croftboard.measure.IsoWeek;
+import croftboard.measure.Ratio;
+import croftboard.need.CheapestPrices;
+import croftboard.need.ScaledRecipe;
+import croftboard.plan.Given;
+import croftboard.plan.PlanRequest;
+import croftboard.plan.WeekPlan;
+import croftboard.plan.file.PlanFile;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+
+/** Touches what a normal run uses and keeps nothing, so that the program's classes can be archived for a fast start. */
+final class WarmUp {
+    private final Setting setting;
+    private final Tools tools;
+
+    WarmUp(Setting setting, Tools tools) {
+        this.setting = setting;
+        this.tools = tools;
+    }
+
+    /** Reads, plans a little, shows and scales; what goes wrong is no matter here. */
+    void run(Path folder) {
+        QuietLibraries.hush();
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        try {
+            Main.commandLine(setting, tools).getSubcommands().values().forEach(c -> c.usage(nowhere));
+            tools.books().read(folder).fold(read -> {
+                use(read, nowhere);
+                return true;
+            }, faulty -> false);
+        } catch (RuntimeException | LinkageError e) {
+            nowhere.println(e);
+        }
+    }
+
+    private void use(BookReading.Read read, PrintWriter nowhere) {
+        Book book = read.book();
+        LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
+        IsoWeek week = Weeks.next(book, now);
+        book.recipes().values().stream().filter(r -> r.worthOnly().isEmpty()).findFirst().ifPresent(r -> nowhere.println(
+                PlanPrint.text(new ScaleScreen(book, ScaledRecipe.tree(book, r, Ratio.ONE),
+                        new CheapestPrices(book, week), "once"), setting.page())));
+        PlanRequest request = new PlanRequest(week, 1, Duration.ofSeconds(1), OptionalLong.of(1), new TreeMap<>(),
+                Optional.empty(), Given.NOTHING, new Quiet(), () -> false);
+        tools.planner().plan(book, now, request).fold(planned -> {
+            Shown shown = new Shown(book, planned.plan(), Optional.empty(), false, now,
+                    tools.check().check(book, planned.plan(), Given.NOTHING, Optional.of(now)).sentence());
+            nowhere.println(PlanPrint.text(shown, Part.ALL.screens(shown), setting.page()));
+            nowhere.println(PlanFile.write(planned.plan()));
+            return true;
+        }, refused -> false);
+    }
+
+    private static final class Quiet implements PlanRequest.Progress {
+        @Override
+        public void doing(String what) {
+            // nobody looks
+        }
+
+        @Override
+        public void better(WeekPlan plan) {
+            // nobody looks
+        }
+    }
+}

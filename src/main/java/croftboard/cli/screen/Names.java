@@ -1,0 +1,38 @@
+package croftboard.cli.screen;
+
+import croftboard.book.Book;
+import croftboard.book.Ingredient;
+import croftboard.book.Kitchen;
+import croftboard.book.Recipe;
+import croftboard.book.Vendor;
+import java.util.Optional;
+
+/** The names behind a plan's ids. An id that today's book no longer has stands for itself. */
+record Names(Book book) {
+    String item(String id) {
+        Ingredient ingredient = book.ingredients().get(id);
+        return ingredient == null ? recipe(id) : ingredient.name();
+    }
+
+    String recipe(String id) {
+        return Optional.ofNullable(book.recipes().get(id)).map(Recipe::name).orElse(id);
+    }
+
+    String vendor(String id) {
+        return Optional.ofNullable(book.vendors().get(id)).map(Vendor::name).orElse(id);
+    }
+
+    String line(String id) {
+        return book.kitchen().lines().stream().filter(l -> l.id().equals(id)).map(Kitchen.ServiceLine::name)
+                .findFirst().orElse(id);
+    }
+
+    boolean isStanding(String line) {
+        return book.kitchen().lines().stream().anyMatch(l -> l.id().equals(line) && l.standing().isPresent());
+    }
+
+    String station(String id) {
+        return book.kitchen().stations().stream().filter(s -> s.id().equals(id)).map(Kitchen.Station::name)
+                .findFirst().orElse(id);
+    }
+}
