@@ -114,7 +114,7 @@ final class SlotBuilder {
     private DishStatement statement(Recipe dish) {
         Map<String, String> swaps = candidates.swaps(dish.id());
         return statements.computeIfAbsent(dish.id(),
-                id -> DishStatement.of(book, id, i -> swaps.getOrDefault(i, i)));
+                id -> DishStatement.planned(book, id, swaps));
     }
 
     /** Bit k: the dish counts for coverage promise k. */
