@@ -90,7 +90,7 @@ final class SlotBuilder {
             java.util.Optional<String> fixed = java.util.Optional.ofNullable(kept.get(id)).or(course::dish);
             List<WeekProblem.Candidate> all = new ArrayList<>();
             for (Recipe dish : book.recipes().values()) {
-                if (fixed.map(dish.id()::equals).orElseGet(() -> mayServe(dish, course))) {
+                if (dish.isDish() && fixed.map(dish.id()::equals).orElseGet(() -> mayServe(dish, course))) {
                     candidates.forEvent(dish, day, portions, fixed.isPresent()).ifPresent(all::add);
                 }
             }
