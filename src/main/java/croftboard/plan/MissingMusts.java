@@ -1,6 +1,5 @@
 package croftboard.plan;
 
-import croftboard.book.Book;
 import croftboard.need.Account;
 import croftboard.need.Buying;
 import croftboard.need.WeekProblem;
@@ -15,7 +14,7 @@ import java.util.Locale;
 final class MissingMusts {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final double GRAMS_PER_POUND = 453.59237;
-    private final Book book;
+    private final Names names;
     private final WeekProblem problem;
     private final int[] choice;
     private final int[] packs;
@@ -23,8 +22,8 @@ final class MissingMusts {
     private final Buying buying;
     private final List<WeekPlan.Missing> all = new ArrayList<>();
 
-    MissingMusts(Book book, WeekProblem problem, int[] choice, int[] packs, Workload work, Buying buying) {
-        this.book = book;
+    MissingMusts(Names names, WeekProblem problem, int[] choice, int[] packs, Workload work, Buying buying) {
+        this.names = names;
         this.problem = problem;
         this.choice = choice;
         this.packs = packs;
@@ -67,7 +66,7 @@ final class MissingMusts {
             if (choice[s] >= 0) {
                 WeekProblem.Candidate dish = problem.slots().get(s).candidates().get(choice[s]);
                 if (dish.loose().stream().anyMatch(n -> n.item() == item)) {
-                    users.add(book.recipe(dish.recipe()).name() + " (" + problem.slots().get(s).id() + ")");
+                    users.add(names.recipe(dish.recipe()) + " (" + problem.slots().get(s).id() + ")");
                 }
             }
         }
@@ -76,7 +75,7 @@ final class MissingMusts {
 
     private void components() {
         for (WeekProblem.Demand d : work.missed()) {
-            String name = book.recipe(problem.components().get(d.component()).recipe()).name();
+            String name = names.recipe(problem.components().get(d.component()).recipe());
             all.add(new WeekPlan.Missing(name + " cannot be ready on " + day(d.useDay()) + " and good until "
                     + day(d.lastDay()), "a longer life of the recipe, another prep day, or another dish"));
         }
@@ -125,7 +124,7 @@ final class MissingMusts {
         for (int v = 0; v < money.length; v++) {
             WeekProblem.Delivery d = problem.deliveries().get(v);
             if (money[v] > 0 && money[v] < d.minimumCents()) {
-                all.add(new WeekPlan.Missing("the order of " + book.vendor(d.vendor()).name() + " for " + day(d.day())
+                all.add(new WeekPlan.Missing("the order of " + names.vendor(d.vendor()) + " for " + day(d.day())
                         + " is below its minimum", "more packs from this vendor, or none"));
             }
         }

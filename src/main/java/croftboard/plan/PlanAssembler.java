@@ -44,7 +44,7 @@ final class PlanAssembler {
     }
 
     WeekPlan assemble(WeekPlan.Inputs inputs, WeekPlan.Proof proof) {
-        List<WeekPlan.Missing> missing = new MissingMusts(book, problem, choice, packs, work, buying).list();
+        List<WeekPlan.Missing> missing = new MissingMusts(Names.of(book), problem, choice, packs, work, buying).list();
         return new WeekPlan(week, book.fingerprint(), inputs, menu(), batches(), orders(), needs(), flows(), surplus(),
                 account, new PromiseWords(book, problem, account).all(), share(), proof, missing, swaps());
     }
