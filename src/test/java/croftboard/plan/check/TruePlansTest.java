@@ -100,6 +100,18 @@ class TruePlansTest {
         agrees("replaced on one line", book, plan, Given.NOTHING, Optional.empty());
     }
 
+    /** Cheddar needs cold by nature; the package opened on Wednesday the 11th is good to Tuesday the 17th, though it keeps longer. */
+    @Test
+    void openedPackage_lastsSevenDaysFromOpening() {
+        String head = "item,amount,received,made,opened,frozen,thawed,note\n";
+        Book book = new EditedKitchen().change("kitchen/on-hand.csv", head, head + "cheddar,60 lb,2027-08-09,,2027-08-11,,,\n")
+                .book();
+        WeekPlan plan = MadePlan.withMenu(book, WEEK, Map.of("tue/hot-main-1", "penne-bake", "fri/hot-main-1", "penne-bake"));
+        assertThat(plan.flows()).filteredOn(f -> f.item().equals("cheddar")).extracting(f -> f.day().getDayOfMonth() + " "
+                + (f.delivery().isEmpty() ? "stock" : "fresh")).containsExactly("17 stock", "20 fresh");
+        agrees("opened", book, plan, Given.NOTHING, Optional.empty());
+    }
+
     @Test
     void plansBetweenPostedNeighbours_haveNoFinding(@TempDir Path folder) {
         for (long seed = 0; seed < 25; seed++) {
