@@ -107,7 +107,8 @@ class PackageArrowsTest {
     /** A date of today makes a plan that cannot be made again: it enters from the command line only. */
     @Test
     void today_isKnownToTheCommandLineOnly() {
-        Pattern now = Pattern.compile("\\b(LocalDate|LocalDateTime|Instant|ZonedDateTime|IsoWeek|Clock)\\s*\\.\\s*(now|system\\w+)\\(");
+        Pattern now = Pattern.compile("\\b(LocalDate|LocalDateTime|Instant|ZonedDateTime|IsoWeek|Clock)"
+                + "\\s*\\.\\s*(now|system\\w+)\\(");
         Set<String> wrong = new TreeSet<>();
         for (Path file : Sources.main()) {
             if (!room(file).equals("cli") && now.matcher(code(file)).find()) {
@@ -121,7 +122,8 @@ class PackageArrowsTest {
     void everyPackage_saysWhatItIsFor() {
         List<String> silent = new ArrayList<>();
         Sources.main().stream().map(Path::getParent).distinct()
-                .filter(folder -> !Files.exists(folder.resolve("package-info.java"))).forEach(f -> silent.add(f.toString()));
+                .filter(folder -> !Files.exists(folder.resolve("package-info.java")))
+                .forEach(folder -> silent.add(folder.toString()));
         assertThat(silent).isEmpty();
     }
 }

@@ -49,8 +49,6 @@ public record Unit(String name, Kind kind, Ratio base) {
             "sprig", "stalk", "sheet", "bag", "piece", "bottle"}) {
             count(word);
         }
-        BY_NAME.put("bunches", BY_NAME.get("bunch"));
-        BY_NAME.put("loaves", BY_NAME.get("loaf"));
     }
 
     private static Unit mass(String name, String grams, String... aliases) {
@@ -68,10 +66,10 @@ public record Unit(String name, Kind kind, Ratio base) {
     private static Unit register(Unit unit, String... aliases) {
         SINGULAR.put(unit.name, unit);
         BY_NAME.put(unit.name, unit);
-        BY_NAME.put(unit.name + "s", unit);
+        BY_NAME.put(unit.plural(), unit);
         for (String alias : aliases) {
             BY_NAME.put(alias, unit);
-            BY_NAME.put(alias + "s", unit);
+            BY_NAME.put(alias.endsWith("s") || alias.length() < 3 ? alias : alias + "s", unit);
         }
         return unit;
     }

@@ -49,7 +49,7 @@ final class CandidateBuilder {
         if (dish.worthOnly().isPresent()) {
             return Optional.of(WorthOnlyCandidate.of(dish, days, index));
         }
-        Optional<List<int[]>> parts = Productions.split(dish, days, calendar);
+        Optional<List<int[]>> parts = Productions.split(dish, Lives.days(book, dish), days, calendar);
         if (parts.isEmpty()) {
             return Optional.empty();
         }
@@ -63,7 +63,7 @@ final class CandidateBuilder {
     /** An event's course: so many portions, paid by the head and not by the portion. */
     Optional<WeekProblem.Candidate> forEvent(Recipe dish, int day, int portions, boolean forced) {
         int on = calendar.prepDayAtOrBefore(day - dish.leadDays());
-        if (dish.worthOnly().isPresent() || on < 0 || on + dish.lifeDays() - 1 < day) {
+        if (dish.worthOnly().isPresent() || on < 0 || on + Lives.days(book, dish) - 1 < day) {
             return Optional.empty();
         }
         Ratio batches = Ratio.of(portions).over(dish.portionsPerBatch()).ceilTo(dish.batchStep());
@@ -137,7 +137,7 @@ final class CandidateBuilder {
             sales += m.sales;
             left += m.left;
             portions += m.portions;
-            productions.add(new WeekProblem.Production(m.day, m.last, m.day + dish.lifeDays() - 1, m.batches,
+            productions.add(new WeekProblem.Production(m.day, m.last, m.day + Lives.days(book, dish) - 1, m.batches,
                     m.portions));
         }
         if (!forced && !(buyable(loose) && partsLive(parts))) {
@@ -165,7 +165,7 @@ final class CandidateBuilder {
         return parts.stream().allMatch(d -> {
             Recipe part = book.recipe(index.components.get(d.component()));
             int day = calendar.prepDayAtOrBefore(d.useDay() - part.leadDays());
-            return day >= 0 && day + part.lifeDays() - 1 >= d.lastDay();
+            return day >= 0 && day + Lives.days(book, part) - 1 >= d.lastDay();
         });
     }
 }

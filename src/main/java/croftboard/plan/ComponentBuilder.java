@@ -26,7 +26,7 @@ final class ComponentBuilder {
         facts.stations().forEach((s, minutes) -> use(uses, index.station(s), minutes.times(step)));
         book.kitchen().equipment().forEach(e -> use(uses, index.equipment(e.id()),
                 facts.equipment().getOrDefault(e.id(), Ratio.ZERO).times(step)));
-        return new WeekProblem.Component(recipe.id(), recipe.lifeDays(), recipe.leadDays(),
+        return new WeekProblem.Component(recipe.id(), Lives.days(book, recipe), recipe.leadDays(),
                 recipe.makes().base().times(step).times(1000).floor(), step, needs, parts, uses,
                 facts.stapleCents().times(step));
     }

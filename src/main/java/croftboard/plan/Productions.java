@@ -10,14 +10,15 @@ final class Productions {
     private Productions() { }
 
     /**
+     * @param lifeDays how long it lasts, parts regarded
      * @return for each production its day, then the service days it covers; empty when some day cannot be covered
      */
-    static Optional<List<int[]>> split(Recipe dish, int[] days, Calendar calendar) {
+    static Optional<List<int[]>> split(Recipe dish, int lifeDays, int[] days, Calendar calendar) {
         List<int[]> parts = new ArrayList<>();
         int i = 0;
         while (i < days.length) {
             int made = calendar.prepDayAtOrBefore(days[i] - dish.leadDays());
-            int good = made + dish.lifeDays() - 1;
+            int good = made + lifeDays - 1;
             if (made < 0 || good < days[i]) {
                 return Optional.empty();
             }

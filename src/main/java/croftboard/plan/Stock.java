@@ -8,6 +8,7 @@ import croftboard.measure.Amount;
 import croftboard.measure.Ratio;
 import croftboard.need.RecipeTree;
 import croftboard.need.WeekProblem;
+import croftboard.safety.UseBy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.TreeMap;
 
 /**
  * Counted stock as dated lots. What carries no date is left out; what was frozen is planned to be thawed on the day
- * before the week, and the days used before freezing count.
+ * before the week, and the days used before freezing count, the day of making or delivery among them.
  */
 final class Stock {
     private static final int THAWED_ON = Calendar.MONDAY - 1;
@@ -59,8 +60,17 @@ final class Stock {
         if (since.isEmpty() || ingredient.free()) {
             return;
         }
-        lot(since.get(), ingredient.keepsDays(), row).ifPresent(l -> items.add(new WeekProblem.ItemStock(
-                index.item.get(ingredient.id()), l.from, l.until, grams.times(1000).floor())));
+        lot(since.get(), ingredient.keepsDays(), row).map(l -> opened(l, ingredient, row)).ifPresent(l -> items.add(
+                new WeekProblem.ItemStock(index.item.get(ingredient.id()), l.from, l.until, grams.times(1000).floor())));
+    }
+
+    /** An opened package that needs cold is good for seven days, the day of opening included, and never longer than unopened. */
+    private Days opened(Days lot, Ingredient ingredient, OnHand row) {
+        if (row.opened().isEmpty() || ingredient.tcs() == Ingredient.Tcs.NO || row.frozen().isPresent()) {
+            return lot;
+        }
+        LocalDate last = UseBy.opened(row.opened().get(), calendar.date(lot.until));
+        return new Days(lot.from, calendar.day(last));
     }
 
     private void component(OnHand row, Recipe recipe) {
@@ -97,7 +107,7 @@ final class Stock {
             int used = Math.toIntExact(java.time.temporal.ChronoUnit.DAYS.between(since, row.frozen().get()));
             int thawed = row.thawed().map(calendar::day).orElse(THAWED_ON);
             from = Math.max(0, thawed);
-            until = thawed + lifeDays - used;
+            until = thawed + lifeDays - used - 1;
         }
         return until < Calendar.MONDAY - 1 || from >= Calendar.DAYS ? Optional.empty()
                 : Optional.of(new Days(from, until));

@@ -6,6 +6,7 @@ import croftboard.book.Promises;
 import croftboard.book.Recipe;
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -27,6 +28,9 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
     private static final Set<Ingredient.Origin> VEGETARIAN = EnumSet.of(Ingredient.Origin.PLANT,
             Ingredient.Origin.FUNGUS, Ingredient.Origin.MINERAL, Ingredient.Origin.MICROBE, Ingredient.Origin.DAIRY,
             Ingredient.Origin.EGG, Ingredient.Origin.HONEY);
+
+    private static final List<String> FLESH = List.of("fish", "shellfish");
+    private static final List<String> ANIMAL = List.of("milk", "egg", "fish", "shellfish");
 
     /** The statement of the recipe as written. */
     public static DishStatement of(Book book, String recipe) {
@@ -61,7 +65,14 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
                 notStated.add(i.name());
             }
         }
-        return new DishStatement(contains, notStated, allIn(origins, VEGAN), allIn(origins, VEGETARIAN));
+        return new DishStatement(contains, notStated, against(contains, ANIMAL, allIn(origins, VEGAN)),
+                against(contains, FLESH, allIn(origins, VEGETARIAN)));
+    }
+
+    /** An allergen of animal kind outweighs what an origin says. */
+    private static Known against(Set<String> contains, List<String> kinds, Known diet) {
+        boolean has = contains.stream().anyMatch(c -> kinds.stream().anyMatch(k -> c.equals(k) || c.startsWith(k + "-")));
+        return has ? Known.NO : diet;
     }
 
     private static Known allIn(Set<Ingredient.Origin> origins, Set<Ingredient.Origin> allowed) {

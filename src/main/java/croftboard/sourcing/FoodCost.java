@@ -5,14 +5,12 @@ import java.util.Optional;
 
 /** Food (purchases less kept surplus, plus staples) above its promised share of sales: each cent costs. */
 final class FoodCost {
-    private final Program program;
     private final double share;
     /** Empty when nothing is promised. */
     private final Optional<Program.Row> row;
 
     /** @param staples at most so many cents of staples */
     FoodCost(WeekProblem problem, Program program, double staples) {
-        this.program = program;
         share = problem.prices().foodCostAtMost().toDouble();
         double price = problem.prices().foodCostPrice().toDouble();
         double money = staples + problem.offers().stream().mapToDouble(o -> o.maxPacks() * (double) dearest(o)).sum();
@@ -38,8 +36,7 @@ final class FoodCost {
         row.ifPresent(r -> r.add(column, cents));
     }
 
-    /** The column is surplus that keeps, whose worth the program knows. */
-    void kept(int column) {
-        row.ifPresent(r -> r.add(column, -program.columns.get(column).cents()));
+    void kept(Goods.Kept surplus) {
+        row.ifPresent(r -> r.add(surplus.column(), -surplus.cents()));
     }
 }

@@ -20,7 +20,7 @@ final class JointProgram {
         stock.addAll(problem.looseStock());
         lots = new Lots(problem, program, limit, stock);
         FoodCost food = new FoodCost(problem, program, staples(problem));
-        buying = new Purchases(problem, program, lots, limit, food);
+        buying = new Purchases(problem, program, lots, food);
         HandsRows hands = new HandsRows(problem, program, HandsRows.nothing(problem));
         new MenuRows(problem, program, lots, hands, food).build();
         buying.receiveWith(hands);

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * among needs and surplus, and a row for each need (item and window of days). A lot may serve every need within whose
  * window it is usable on some day.
  */
-final class Lots {
+final class Lots implements Goods {
     private static final double MG = 1000;
     private final WeekProblem problem;
     private final Program program;
@@ -20,7 +20,7 @@ final class Lots {
     private final Map<Integer, Map<Integer, Program.Row>> lots = new TreeMap<>();
     private final Map<Window, Program.Row> needs = new TreeMap<>();
     private final Map<Integer, Program.Row> stockRows = new TreeMap<>();
-    private final List<Integer> kept = new ArrayList<>();
+    private final List<Kept> kept = new ArrayList<>();
 
     /** A need that any day of a window may meet. */
     record Window(int item, int from, int to) implements Comparable<Window> {
@@ -64,17 +64,17 @@ final class Lots {
         int surplus = program.real(0, most[i][day], worth);
         lots.computeIfAbsent(i, k -> new TreeMap<>()).put(day, program.row(0, 0).add(surplus, -1));
         if (item.keeps(day)) {
-            kept.add(surplus);
+            kept.add(new Kept(surplus, worth));
         }
     }
 
-    /** Columns of surplus that keeps; their worth lowers the food cost. */
-    List<Integer> kept() {
+    @Override
+    public List<Kept> kept() {
         return kept;
     }
 
-    /** One unit of the column is a pack of the offer. */
-    void bring(int column, WeekProblem.Offer offer) {
+    @Override
+    public void bring(int column, WeekProblem.Offer offer) {
         Program.Row row = lots.getOrDefault(offer.item(), Map.of()).get(dayOf(offer));
         if (row != null) {
             row.add(column, offer.packMg() / MG);
@@ -84,11 +84,6 @@ final class Lots {
     /** A need whose grams are columns: at least what they ask, so that what is rounded away costs nothing. */
     void need(Window window, int column, double grams) {
         needs.computeIfAbsent(window, w -> serve(w, program.atLeast(0))).add(column, -grams);
-    }
-
-    /** A need of known grams, met exactly. */
-    void need(Window window, double grams) {
-        needs.put(window, serve(window, program.row(grams, grams)));
     }
 
     private Program.Row serve(Window w, Program.Row row) {

@@ -10,13 +10,14 @@ import java.util.function.BooleanSupplier;
 /**
  * Orders for one menu by late acceptance over deliveries: each delivery has a factor on its prices, or is closed; packs
  * are filled greedily item by item at those prices, orders below their minimum are topped up, and a change of factors is
- * judged by true money. Needs nothing but Java; same seed and rounds, same orders.
+ * judged by true money; the best is bettered pack by pack. Needs nothing but Java; same seed and rounds, same orders.
  */
 final class OrderSearch {
     private static final double CLOSED = Double.POSITIVE_INFINITY;
     private static final double[] FACTORS = {CLOSED, 1, 1, .9, .8, .65, .45};
     private static final int MEMORY = 60;
     private static final int ASK_EVERY = 64;
+    private static final int MOVES_A_ROUND = 20;
     private final OrderFacts facts;
     private final TopUp topUp;
     private final PackFill fill;
@@ -68,8 +69,12 @@ final class OrderSearch {
         for (int v = 0; v < factor.length; v++) {
             cents = closed(v, cents);
         }
-        int done = factor.length == 0 ? 0 : accept(new Random(seed), cents, rounds, stop);
-        new PackMoves(facts, best).improve();
+        Random g = new Random(seed);
+        int done = factor.length == 0 ? 0 : accept(g, cents, rounds, stop);
+        PackMoves moves = new PackMoves(facts, best);
+        moves.improve();
+        moves.accept(g, (long) MOVES_A_ROUND * done, stop);
+        moves.improve();
         return new Found(best.packs.clone(), done);
     }
 

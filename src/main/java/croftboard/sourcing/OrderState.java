@@ -132,6 +132,11 @@ final class OrderState {
         return missing[item];
     }
 
+    /** Cents ordered of a delivery. */
+    long money(int delivery) {
+        return money[delivery];
+    }
+
     /** Cents below the delivery's minimum; 0 when nothing is ordered. */
     long belowMinimum(int delivery) {
         long least = facts.problem.deliveries().get(delivery).minimumCents();

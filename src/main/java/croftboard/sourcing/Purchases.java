@@ -7,7 +7,7 @@ import java.util.List;
 final class Purchases {
     private final WeekProblem problem;
     private final Program program;
-    private final Lots lots;
+    private final Goods goods;
     private final int[] limit;
     private final double target;
     /** Columns: packs of each offer. */
@@ -20,12 +20,11 @@ final class Purchases {
     final Program.Row[] minimum;
     private final FoodCost food;
 
-    /** @param limit packs of each offer that the program may buy; more only as {@link #topUp money to a minimum} */
-    Purchases(WeekProblem problem, Program program, Lots lots, int[] limit, FoodCost food) {
+    Purchases(WeekProblem problem, Program program, Goods goods, FoodCost food) {
         this.problem = problem;
         this.program = program;
-        this.lots = lots;
-        this.limit = limit;
+        this.goods = goods;
+        limit = PackLimits.all(problem);
         this.food = food;
         target = problem.prices().localTarget().toDouble();
         packs = new int[limit.length];
@@ -45,13 +44,13 @@ final class Purchases {
         for (int o = 0; o < packs.length; o++) {
             offer(o, problem.offers().get(o));
         }
-        lots.kept().forEach(food::kept);
+        goods.kept().forEach(food::kept);
     }
 
     private void offer(int o, WeekProblem.Offer offer) {
         int most = limit[o];
         packs[o] = program.whole(offer.minPacks(), most, 0);
-        lots.bring(packs[o], offer);
+        goods.bring(packs[o], offer);
         // Free packs open no order that would have to reach a minimum: their money is nothing.
         boolean opens = FoodCost.dearest(offer) > 0 || problem.deliveries().get(offer.delivery()).minimumCents() == 0;
         if (opens && most > 0) {
@@ -104,39 +103,5 @@ final class Purchases {
         for (int v = 0; v < open.length && dock >= 0; v++) {
             hands.use(open[v], dock, problem.deliveries().get(v).day(), problem.prices().receivingMinutes());
         }
-    }
-
-    /**
-     * Money for packs above their limits, at the smallest loss that any of them could have. A real order that holds such
-     * packs is worth no more than the order without them and this money in their place: the program still bounds it.
-     *
-     * @return the columns of that money; an answer that uses none of it is a real order
-     */
-    int[] topUp() {
-        int[] columns = new int[open.length];
-        int[] most = PackLimits.all(problem);
-        for (int v = 0; v < open.length; v++) {
-            columns[v] = topUp(v, most);
-        }
-        return columns;
-    }
-
-    private int topUp(int v, int[] most) {
-        double room = 0;
-        double share = 0;
-        double localPart = 0;
-        for (int o = 0; o < packs.length; o++) {
-            WeekProblem.Offer offer = problem.offers().get(o);
-            if (offer.delivery() == v && limit[o] < most[o]) {
-                room += (most[o] - limit[o]) * (double) FoodCost.dearest(offer);
-                share = Math.max(share, PackLimits.keptShare(problem, offer));
-                localPart = Math.max(localPart, localPart(offer));
-            }
-        }
-        int money = program.real(0, room, share - 1);
-        minimum[v].add(money, 1);
-        local.add(money, localPart - target);
-        program.atMost(0).add(money, 1).add(open[v], -room);
-        return money;
     }
 }

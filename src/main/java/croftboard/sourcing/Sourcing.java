@@ -44,7 +44,7 @@ public final class Sourcing {
         }
         FixedMenu menu = new FixedMenu(problem, choice);
         ExactOrders.Answer answer = new ExactOrders(menu).solve(start.packs(), new ExactOrders.Effort(millis, nodes));
-        Orders better = answer.packs().map(p -> judged(menu, p, Optional.empty(), start.rounds()))
+        Orders better = answer.packs().map(p -> mended(menu, p)).map(p -> judged(menu, p, Optional.empty(), start.rounds()))
                 .filter(o -> o.complete() && (!start.complete() || o.valueCents() > start.valueCents())).orElse(start);
         OptionalLong most = answer.mostCents();
         Optional<Long> proof = better.complete() && most.isPresent()
@@ -94,6 +94,15 @@ public final class Sourcing {
     /** Cents: what the menu would be worth if its food cost nothing; no order makes it worth more. */
     public long valueWithFreeFood(int[] choice) {
         return new FixedMenu(problem, choice).cents;
+    }
+
+    /** The solver's tolerances may leave a milligram uncovered or a cent below a minimum. */
+    private static int[] mended(FixedMenu menu, int[] packs) {
+        OrderFacts facts = new OrderFacts(menu);
+        OrderState state = new OrderState(facts);
+        state.copy(packs);
+        new PackMoves(facts, state).improve();
+        return state.packs;
     }
 
     private static Orders judged(FixedMenu menu, int[] packs, Optional<Long> proof, int rounds) {

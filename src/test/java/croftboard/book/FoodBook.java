@@ -85,7 +85,8 @@ public final class FoodBook {
         }
 
         private Food measure(String measure, String weighs, boolean asPurchased) {
-            measures.add(new Ingredient.Measure(amount(measure), Optional.empty(), asPurchased, amount(weighs), "a check"));
+            measures.add(new Ingredient.Measure(amount(measure), Optional.empty(), asPurchased, amount(weighs),
+                    "a check"));
             return this;
         }
 

@@ -74,10 +74,18 @@ public final class RandomBook {
         EnumSet<Ingredient.Origin> origins = EnumSet.of(chance(.7) || free ? Ingredient.Origin.PLANT
                 : chance(.5) ? Ingredient.Origin.DAIRY : Ingredient.Origin.UNKNOWN);
         Set<String> contains = !free && chance(.3) ? Set.of(ALLERGENS[g.nextInt(ALLERGENS.length)]) : Set.of();
+        contains.forEach(c -> animal(c).ifPresent(origins::add));
         Ingredient.Statement statement = new Ingredient.Statement(contains, free || chance(.85));
         return new Ingredient(id, id.replace('-', ' '), id, "shelf", origins, statement, Ingredient.Statement.UNKNOWN,
                 Ingredient.Tcs.UNKNOWN, Ingredient.Storage.values()[g.nextInt(2)], life, 0, Optional.empty(), par, free,
                 Ratio.ZERO, cuts, List.of(), List.of());
+    }
+
+    /** The origin that an allergen of animal kind brings. */
+    private static Optional<Ingredient.Origin> animal(String allergen) {
+        return allergen.equals("milk") ? Optional.of(Ingredient.Origin.DAIRY)
+                : allergen.equals("egg") ? Optional.of(Ingredient.Origin.EGG)
+                : allergen.startsWith("fish-") ? Optional.of(Ingredient.Origin.FISH) : Optional.empty();
     }
 
     private static Amount pounds(long n) {

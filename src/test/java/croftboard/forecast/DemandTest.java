@@ -95,7 +95,8 @@ class DemandTest {
     @Test
     void ratio_weighsShortAgainstLeft_andStaysBelowOne() {
         assertThat(Newsvendor.ratio(300, 100)).isEqualTo(0.75);
-        assertThat(Newsvendor.ratio(300, -50)).as("what a left portion brings may exceed its food").isEqualTo(300.0 / 301);
+        assertThat(Newsvendor.ratio(300, -50)).as("what a left portion brings may exceed its food")
+                .isEqualTo(300.0 / 301);
         assertThat(Newsvendor.ratio(-20, 100)).as("a dish that loses money").isEqualTo(1.0 / 101);
     }
 }

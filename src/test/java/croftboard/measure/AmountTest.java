@@ -16,13 +16,15 @@ class AmountTest {
     }
 
     @ParameterizedTest(name = "[{0}]")
-    @ValueSource(strings = {"", "-1", "+1", "1e3", "1,000", "1.", ".5", "1/0", "1-1/0", "1 1/2", "one", "1-", "1/2/3", "½"})
+    @ValueSource(strings = {"", "-1", "+1", "1e3", "1,000", "1.", ".5", "1/0", "1-1/0", "1 1/2", "one", "1-",
+            "1/2/3", "½"})
     void number_elseIsRefused(String text) {
         assertThat(Amount.number(text)).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"1-1/2 cups, 3/2, cup", "25 lb, 25, lb", "12 cloves, 12, clove", "3 bunches, 3, bunch", "2 loaves, 2, loaf",
+    @CsvSource({"1-1/2 cups, 3/2, cup", "25 lb, 25, lb", "12 cloves, 12, clove", "3 bunches, 3, bunch",
+            "2 loaves, 2, loaf",
         "1 quart, 1, qt", "2 gallons, 2, gal", "4 days, 4, day", "45 min, 45, min", "2 litres, 2, L", "250 mL, 250, ml",
         "3 dry-pt, 3, dry-pt"})
     void amount_hasItsUnit_singularOrPlural(String text, String value, String unit) {

@@ -44,7 +44,8 @@ class AccountTest {
         week.offer(kale, monday, KG, 900);
         week.offer(herb, monday, KG, 400);
         week.events(5000);
-        dishOn(0, 0, new HandWeek.Dish(0).money(20_000, 700, 150).need(kale, 0, 400_000).need(herb, 0, 900_000).use(hot, 0, 45));
+        dishOn(0, 0, new HandWeek.Dish(0).money(20_000, 700, 150).need(kale, 0, 400_000)
+                .need(herb, 0, 900_000).use(hot, 0, 45));
         Account a = account(1, 1);
         assertThat(a.sales()).isEqualTo(20_000);
         assertThat(a.eventSales()).isEqualTo(5000);

@@ -59,7 +59,8 @@ class BuyingTest {
         week.offer(kale, week.delivery(1, 0), 200, 500);
         WeekProblem problem = week.build();
         Buying b = Buying.of(problem, need(problem, kale, 1, 501), new int[] {1, 1});
-        assertThat(b.flows()).containsExactly(new Buying.Flow(kale, 0, -1, 1, 300), new Buying.Flow(kale, 1, -1, 1, 200));
+        assertThat(b.flows()).containsExactly(new Buying.Flow(kale, 0, -1, 1, 300),
+                new Buying.Flow(kale, 1, -1, 1, 200));
         assertThat(b.missingMg()[kale][1]).isEqualTo(1);
     }
 
@@ -70,7 +71,8 @@ class BuyingTest {
         week.stock(kale, 0, 6, 100).stock(kale, 0, 2, 100);
         WeekProblem problem = week.build();
         Buying b = Buying.of(problem, need(problem, kale, 2, 250), new int[] {1});
-        assertThat(b.flows()).containsExactly(new Buying.Flow(kale, -1, 1, 2, 100), new Buying.Flow(kale, -1, 0, 2, 100),
+        assertThat(b.flows()).containsExactly(new Buying.Flow(kale, -1, 1, 2, 100),
+                new Buying.Flow(kale, -1, 0, 2, 100),
                 new Buying.Flow(kale, 0, -1, 2, 50));
     }
 

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * A week's problem written by hand, number by number: seven days, all open, all prep days, no promise with a price, unless
- * said otherwise. The methods that add something return its number.
+ * A week's problem written by hand, number by number: seven days, all open, all prep days, no promise with a
+ * price, unless said otherwise. The methods that add something return its number.
  */
 final class HandWeek {
     static final int DAYS = 7;
@@ -83,7 +83,8 @@ final class HandWeek {
         long[] more = new long[DAYS];
         Arrays.fill(units, regular);
         Arrays.fill(more, overtime);
-        resources.add(new WeekProblem.Resource("r" + resources.size(), "resource", hands, IntStream.range(0, DAYS).toArray(),
+        resources.add(new WeekProblem.Resource("r" + resources.size(), "resource", hands,
+                IntStream.range(0, DAYS).toArray(),
                 units, more, centsPerHour, held));
         return resources.size() - 1;
     }
@@ -106,7 +107,8 @@ final class HandWeek {
     }
 
     int offer(int item, int delivery, long packMg, WeekProblem.Locality locality, WeekProblem.Tier... tiers) {
-        offers.add(new WeekProblem.Offer(deliveries.get(delivery).vendor(), item, delivery, "case", packMg, List.of(tiers), 0,
+        offers.add(new WeekProblem.Offer(deliveries.get(delivery).vendor(), item, delivery, "case", packMg,
+                List.of(tiers), 0,
                 99, locality, "", false));
         return offers.size() - 1;
     }

@@ -138,7 +138,8 @@ class WorkloadTest {
     void stationOverOnBothDays_leavesTheBatchWhereItWas() {
         int hot = week.station(60, 0, 0);
         int sauce = week.component(3, 0, STEP, new HandWeek.Made().use(hot, 30, 1));
-        week.slot(0, new int[] {4}, new HandWeek.Dish(0).use(hot, 4, 31).use(hot, 3, 31).demand(sauce, 4, 4, STEP).on());
+        week.slot(0, new int[] {4}, new HandWeek.Dish(0).use(hot, 4, 31).use(hot, 3, 31)
+                .demand(sauce, 4, 4, STEP).on());
         assertThat(work().batches()).containsExactly(batch(sauce, 4, 4, 1));
     }
 

@@ -39,7 +39,10 @@ class AllergenOutsideTest {
         assertThat(published().sentence()).isEqualTo("Contains cod, milk, shrimp, walnut, wheat.");
     }
 
-    /** The same: coconut was dropped from the tree nuts in edition 5; nuts, fish and crustaceans are never named bare. */
+    /**
+     * The same: coconut was dropped from the tree nuts in edition 5; nuts, fish and crustaceans are never
+     * named bare.
+     */
     @ParameterizedTest(name = "no {0}")
     @ValueSource(strings = {"coconut", "tree nut", "nuts", "fish", "shellfish", "crustacean", "dairy"})
     void contains_namesNoGroupAndNoCoconut(String word) {
@@ -49,8 +52,10 @@ class AllergenOutsideTest {
     /** FDA Q&A: a Contains line names all major allergens of the food, also those of parts of parts. */
     @Test
     void contains_reachesThroughEveryPart() {
-        Book book = new FoodBook().food(food("tahini").contains("sesame")).food(food("soy-sauce").contains("soy", "wheat"))
-                .food(food("kale")).recipe("paste", "1 lb", "1 lb tahini").recipe("dressing", "2 lb", "1 lb paste", "1 lb soy-sauce")
+        Book book = new FoodBook().food(food("tahini").contains("sesame"))
+                .food(food("soy-sauce").contains("soy", "wheat"))
+                .food(food("kale")).recipe("paste", "1 lb", "1 lb tahini")
+                .recipe("dressing", "2 lb", "1 lb paste", "1 lb soy-sauce")
                 .recipe("salad", "3 lb", "1 lb dressing", "2 lb kale").build();
         assertThat(DishStatement.of(book, "salad").sentence()).isEqualTo("Contains sesame, soy, wheat.");
     }
@@ -65,7 +70,10 @@ class AllergenOutsideTest {
         assertThat(statement.lists(word)).isEqualTo(Known.YES);
     }
 
-    /** What is not stated is said beside what is; absence is never claimed then (design: unknown is never "free of"). */
+    /**
+     * What is not stated is said beside what is; absence is never claimed then (design: unknown is never
+     * "free of").
+     */
     @Test
     void unknown_isSaid_andClaimsNothing() {
         DishStatement statement = dish(food("butter").from(Origin.DAIRY).contains("milk"),
@@ -75,7 +83,10 @@ class AllergenOutsideTest {
         assertThat(statement.lists("sesame")).isEqualTo(Known.UNKNOWN);
     }
 
-    /** ISO 23662:2021 as listed: ovo-lacto vegetarian allows milk, eggs and bee products; vegan allows none of them. */
+    /**
+     * ISO 23662:2021 as listed: ovo-lacto vegetarian allows milk, eggs and bee products; vegan allows none of
+     * them.
+     */
     @ParameterizedTest(name = "{0}: vegan {1}, vegetarian {2}")
     @CsvSource({"PLANT, YES, YES", "FUNGUS, YES, YES", "MINERAL, YES, YES", "MICROBE, YES, YES", "DAIRY, NO, YES",
         "EGG, NO, YES", "HONEY, NO, YES", "MEAT, NO, NO", "POULTRY, NO, NO", "FISH, NO, NO", "SHELLFISH, NO, NO",

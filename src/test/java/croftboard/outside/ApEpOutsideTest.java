@@ -18,7 +18,8 @@ class ApEpOutsideTest {
 
     /** One line of one food whose cut has that yield. */
     private static RecipeTree.Weighed weighed(String line, Ratio yield) {
-        Book book = new FoodBook().food(FoodBook.food("food").cut("cut", yield)).recipe(DISH, "1 lb", line + " food, cut")
+        Book book = new FoodBook().food(FoodBook.food("food").cut("cut", yield))
+                .recipe(DISH, "1 lb", line + " food, cut")
                 .build();
         return new RecipeTree(book).lines(book.recipe(DISH)).get(0);
     }
@@ -45,7 +46,10 @@ class ApEpOutsideTest {
         assertThat(ounces.toDecimal(2)).isEqualByComparingTo("41.03");
     }
 
-    /** TM 10-412 card A-6, pared cucumbers (A-7 has the same for sweet cherries): factor 1.19, 3 lb EP is 3.57 lb AP. */
+    /**
+     * TM 10-412 card A-6, pared cucumbers (A-7 has the same for sweet cherries): factor 1.19, 3 lb EP is 3.57
+     * lb AP.
+     */
     @Test
     void factor119_isAYieldOf1Over119() {
         Ratio yield = Ratio.ONE.over(Ratio.decimal("1.19"));
@@ -57,7 +61,10 @@ class ApEpOutsideTest {
         assertThat(yield.toDecimal(4)).isEqualByComparingTo("0.8403");       // sweet cherries in the yields' table
     }
 
-    /** Pairs printed on 100-portion cards of TM 10-412; the fraction is the one listed for the pair, four decimals. */
+    /**
+     * Pairs printed on 100-portion cards of TM 10-412; the fraction is the one listed for the pair, four
+     * decimals.
+     */
     @ParameterizedTest(name = "{1} {0} is {2}: {3}")
     @CsvSource({
         "'cabbage, finely shredded, M-9', 15 lb, 12 lb, 0.8",
@@ -78,7 +85,8 @@ class ApEpOutsideTest {
         assertThat(yield.toDecimal(4)).isEqualByComparingTo(fraction);
         Ratio ounces = pounds(edible).times(16);
         assertThat(weighed(ounces + " oz", yield).ap()).isEqualTo(pounds(purchased).times(Unit.POUND.base()));
-        assertThat(weighed(pounds(purchased).times(16) + " oz AP", yield).ep()).isEqualTo(ounces.times(Unit.OUNCE.base()));
+        assertThat(weighed(pounds(purchased).times(16) + " oz AP", yield).ep())
+                .isEqualTo(ounces.times(Unit.OUNCE.base()));
     }
 
     /** Card A-6's factor 1.25 for trimmed and cored cabbage is card M-9's pair 15 lb to 12 lb. */
@@ -87,7 +95,10 @@ class ApEpOutsideTest {
         assertThat(weighed("12 lb", Ratio.ONE.over(Ratio.decimal("1.25"))).ap()).isEqualTo(FoodBook.grams("15 lb"));
     }
 
-    /** As Purchased vs Edible Portion (slideplayer 13321894): 10 lb potatoes at 80 percent, 3 oz portions: 42.67, so 42. */
+    /**
+     * As Purchased vs Edible Portion (slideplayer 13321894): 10 lb potatoes at 80 percent, 3 oz portions:
+     * 42.67, so 42.
+     */
     @Test
     void potatoes_10lb_are42WholePortions() {
         Ratio edible = weighed("10 lb AP", Ratio.decimal("0.80")).ep();
@@ -97,7 +108,10 @@ class ApEpOutsideTest {
         assertThat(portions.floor()).isEqualTo(42);
     }
 
-    /** The same slides: green beans at 88 percent, 5 guests x 3 oz = 15 oz EP; AP not printed, 17.05 oz is a check. */
+    /**
+     * The same slides: green beans at 88 percent, 5 guests x 3 oz = 15 oz EP; AP not printed, 17.05 oz is a
+     * check.
+     */
     @Test
     void greenBeans_forFiveGuests() {
         Ratio needed = FoodBook.amount("3 oz").times(Ratio.of(5)).base();
@@ -113,8 +127,8 @@ class ApEpOutsideTest {
     }
 
     /**
-     * The same excerpt: 20 lb shredded cabbage at 79 percent "at least 25.3 lb". 25.316 is needed, so 25.3 falls just
-     * short: what must suffice is rounded up, to 25.4.
+     * The same excerpt: 20 lb shredded cabbage at 79 percent "at least 25.3 lb". 25.316 is needed, so 25.3
+     * falls just short: what must suffice is rounded up, to 25.4.
      */
     @Test
     void cabbage_nearestTenthFallsShort_soRoundUp() {

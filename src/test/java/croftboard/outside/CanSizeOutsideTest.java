@@ -26,8 +26,9 @@ class CanSizeOutsideTest {
     }
 
     /**
-     * No. 10 can: 6 lb to 7 lb 5 oz, K-State Research and Extension (ljworld.com, 26 August 2009). Products: a quarter of the
-     * 4-can weights on card Q-G-1(1), Armed Forces Recipe Service 1986; tomatoes from New School Cuisine, lentil soup.
+     * No. 10 can: 6 lb to 7 lb 5 oz, K-State Research and Extension (ljworld.com, 26 August 2009). Products:
+     * a quarter of the 4-can weights on card Q-G-1(1), Armed Forces Recipe Service 1986; tomatoes from New
+     * School Cuisine, lentil soup.
      */
     @ParameterizedTest(name = "No. 10 of {0}: {1} oz")
     @CsvSource({"green beans, 101", "beets, 104", "carrots, 105", "corn, 106", "potatoes, 102", "spinach, 98",
@@ -37,7 +38,10 @@ class CanSizeOutsideTest {
         assertThat(ounces(cans("4", ounces + " oz"))).isEqualTo(Ratio.of(4L * ounces));
     }
 
-    /** Weights in SR28: 29 oz can of tomato puree 822 g (NDB 11547), 6 oz can of tomato paste 170 g (NDB 11546). */
+    /**
+     * Weights in SR28: 29 oz can of tomato puree 822 g (NDB 11547), 6 oz can of tomato paste 170 g (NDB
+     * 11546).
+     */
     @ParameterizedTest(name = "{0} is {1} g")
     @CsvSource({"29 oz, 822", "6 oz, 170"})
     void can_weighsWhatItsOuncesSay(String contents, int grams) {
@@ -59,13 +63,18 @@ class CanSizeOutsideTest {
         assertThat(grams.over(250).toDecimal(2)).isEqualByComparingTo("3.18");
     }
 
-    /** No. 300 can, 14 oz, Food Buying Guide 2-1: artichoke bottoms 7.7 oz drained in 1 3/8 cups, hearts 8.0 oz in 1 1/8. */
+    /**
+     * No. 300 can, 14 oz, Food Buying Guide 2-1: artichoke bottoms 7.7 oz drained in 1 3/8 cups, hearts 8.0
+     * oz in 1 1/8.
+     */
     @ParameterizedTest(name = "{0}: {1} oz drained, {2} cups")
     @CsvSource({"bottoms, 7.7, 1-3/8", "hearts, 8.0, 1-1/8"})
     void number300_drained(String product, String drained, String cups) {
         Ratio yield = Ratio.decimal(drained).over(14);
-        Book book = new FoodBook().food(FoodBook.food("artichoke").cut("drained", yield).purchasedMeasure("1 can", "14 oz")
-                .measure("1 cup", Ratio.decimal(drained).over(FoodBook.amount(cups + " cups").value()).toDecimal(6) + " oz"))
+        Book book = new FoodBook().food(FoodBook.food("artichoke").cut("drained", yield)
+                .purchasedMeasure("1 can", "14 oz")
+                .measure("1 cup", Ratio.decimal(drained).over(FoodBook.amount(cups + " cups").value())
+                        .toDecimal(6) + " oz"))
                 .recipe("by-can", "1 lb", "2 cans artichoke, drained")
                 .recipe("by-cup", "1 lb", cups + " cups artichoke, drained").build();
         RecipeTree tree = new RecipeTree(book);

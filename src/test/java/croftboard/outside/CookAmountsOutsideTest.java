@@ -28,7 +28,10 @@ class CookAmountsOutsideTest {
         return sum;
     }
 
-    /** TM 10-412 card A-1(2): .00-.12 -> 0, .13-.37 -> 1/4, .38-.62 -> 1/2, .63-.87 -> 3/4, .88-.99 -> 1; every hundredth. */
+    /**
+     * TM 10-412 card A-1(2): .00-.12 -> 0, .13-.37 -> 1/4, .38-.62 -> 1/2, .63-.87 -> 3/4, .88-.99 -> 1;
+     * every hundredth.
+     */
     @ParameterizedTest(name = ".{0} to .{1}: {2} oz")
     @CsvSource({"0, 12, 3 lb 7 oz", "13, 37, 3 lb 7-1/4 oz", "38, 62, 3 lb 7-1/2 oz", "63, 87, 3 lb 7-3/4 oz",
         "88, 99, 3 lb 8 oz"})
@@ -69,7 +72,10 @@ class CookAmountsOutsideTest {
         assertThat(CookAmounts.of(FoodBook.amount(for50).times(Ratio.of(2)))).isEqualTo(for100);
     }
 
-    /** Beef stew FNH-00414, spaghetti sauce, bean burgers: printed doubles, whatever the words, hold the same volume. */
+    /**
+     * Beef stew FNH-00414, spaghetti sauce, bean burgers: printed doubles, whatever the words, hold the same
+     * volume.
+     */
     @ParameterizedTest(name = "{0} doubles to {1}")
     @CsvSource({"1-1/4 cups, 2-1/2 cups", "8-3/4 cups, 17-1/2 cups", "3 cups, 6 cups", "1-1/4 tsp, 2-1/2 tsp",
         "5-1/2 cups, 2 qt 3 cups", "7 cups, 3 qt 2 cups", "2/3 cup, 1-1/3 cups"})
@@ -85,7 +91,10 @@ class CookAmountsOutsideTest {
         assertThat(CookAmounts.of(FoodBook.amount(many))).isEqualTo(one);
     }
 
-    /** Food Buying Guide and the cabbage that falls just short: what is bought whole is rounded up, never to the nearest. */
+    /**
+     * Food Buying Guide and the cabbage that falls just short: what is bought whole is rounded up, never to
+     * the nearest.
+     */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource({"67.114 cans, 68 cans", "16.750 cans, 17 cans", "10 cans, 10 cans", "25.316 jars, 26 jars"})
     void cans_areNeverTooFew(String exact, String printed) {
@@ -98,7 +107,10 @@ class CookAmountsOutsideTest {
         assertThat(CookAmounts.of(FoodBook.amount("16 cloves").times(Ratio.of(2)))).isEqualTo("32 cloves");
     }
 
-    /** The card's scale has half steps of an eighth: no printed volume is farther than an eighth of a teaspoon off. */
+    /**
+     * The card's scale has half steps of an eighth: no printed volume is farther than an eighth of a teaspoon
+     * off.
+     */
     @Test
     void volume_isNeverFartherThanAnEighthOfATeaspoon() {
         Random g = new Random(3);

@@ -24,7 +24,10 @@ class CostOutsideTest {
         return new Cents(dollars(price).times(share).round());
     }
 
-    /** Trade Calculations, objective 7 (members.shaw.ca/gwall/tradecalc): $5.95 at 36 percent food cost: $2.14. */
+    /**
+     * Trade Calculations, objective 7 (members.shaw.ca/gwall/tradecalc): $5.95 at 36 percent food cost:
+     * $2.14.
+     */
     @Test
     void targetCost_isTheShareOfThePrice() {
         assertThat(dollars("$5.95").times(Ratio.decimal("0.36")).round()).isEqualTo(214);
@@ -38,7 +41,10 @@ class CostOutsideTest {
         assertThat(extension(amount, price, per)).isEqualTo(dollars(printed));
     }
 
-    /** The same pie: lines are rounded before they are added: $7.60, $1.52 a portion; unrounded it would be 7.589. */
+    /**
+     * The same pie: lines are rounded before they are added: $7.60, $1.52 a portion; unrounded it would be
+     * 7.589.
+     */
     @Test
     void recipe_isTheSumOfRoundedLines() {
         Cents total = extension("1.5 kg", "$2.75", "1 kg").plus(extension("120 g", "$0.65", "1 kg"))
@@ -72,7 +78,10 @@ class CostOutsideTest {
         assertThat(Ratio.decimal("2.35").over(Ratio.decimal("0.30")).toDecimal(2)).isEqualByComparingTo("7.83");
     }
 
-    /** Culinary Math, VCC Library Learning Centre: 10 lb apples $5.60 at 75 percent: factor 1.333, EP cost $7.465. */
+    /**
+     * Culinary Math, VCC Library Learning Centre: 10 lb apples $5.60 at 75 percent: factor 1.333, EP cost
+     * $7.465.
+     */
     @Test
     void edibleCost_isPurchasedCostOverYield() {
         Ratio factor = Ratio.of(100).over(75);
@@ -96,8 +105,9 @@ class CostOutsideTest {
     }
 
     /**
-     * USDA ERS, Fruit and Vegetable Prices 2022: price x cup weight / yield. The file was computed from unrounded columns:
-     * the printed ones agree within 0.0002, acorn squash (0.00023) once that is rounded to the printed four decimals.
+     * USDA ERS, Fruit and Vegetable Prices 2022: price x cup weight / yield. The file was computed from
+     * unrounded columns: the printed ones agree within 0.0002, acorn squash (0.00023) once that is rounded to
+     * the printed four decimals.
      */
     @ParameterizedTest(name = "{0}: {4} a cup")
     @CsvSource({
@@ -119,15 +129,18 @@ class CostOutsideTest {
     }
 
     private static Account month(String stockAndPurchases, String closing, String staples, String sales) {
-        return new Account(dollars(sales).value(), 0, 0, dollars(staples).value(), dollars(stockAndPurchases).value(), 0, 0,
-                dollars(closing).value(), 0, 0, 0, List.of());
+        return new Account(dollars(sales).value(), 0, 0, dollars(staples).value(),
+                dollars(stockAndPurchases).value(), 0, 0, dollars(closing).value(), 0, 0, 0, List.of());
     }
 
     private static Ratio percent(Account account) {
         return Ratio.of(account.foodCost()).over(account.sales()).times(100);
     }
 
-    /** Food cost example (grandessarah.com, cost of goods): net food cost 5,500, sales 13,700: printed 40 %, 40.1 exact. */
+    /**
+     * Food cost example (grandessarah.com, cost of goods): net food cost 5,500, sales 13,700: printed 40 %,
+     * 40.1 exact.
+     */
     @Test
     void foodCost_5500Of13700_is40Percent() {
         Ratio share = percent(month("$5500", "$0", "$0", "$13700"));
@@ -136,8 +149,9 @@ class CostOutsideTest {
     }
 
     /**
-     * Figures of questionai.com tKRbrHIqXe (its answer not seen, 30.0 % is own): 24,000 + 21,000 - 18,000, less 5,000
-     * staff meals and 2,000 transfers out, plus 2,500 in, of 75,000. What was bought less what is kept is the food cost.
+     * Figures of questionai.com tKRbrHIqXe (its answer not seen, 30.0 % is own): 24,000 + 21,000 - 18,000,
+     * less 5,000 staff meals and 2,000 transfers out, plus 2,500 in, of 75,000. What was bought less what is
+     * kept is the food cost.
      */
     @Test
     void foodCost_withStockAndTransfers_is30Percent() {

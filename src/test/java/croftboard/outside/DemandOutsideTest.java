@@ -24,7 +24,8 @@ class DemandOutsideTest {
         }
         for (int percent = 1; percent < 100; percent++) {
             double chance = percent / 100.0 + 0.00123;
-            assertThat(ours.quantile(chance)).as("quantile %s", chance).isEqualTo(theirs.inverseCumulativeProbability(chance));
+            assertThat(ours.quantile(chance)).as("quantile %s", chance)
+                    .isEqualTo(theirs.inverseCumulativeProbability(chance));
         }
         assertThat(ours.standardDeviation()).isCloseTo(Math.sqrt(theirs.getVariance()), offset(1e-6));
     }
@@ -43,7 +44,10 @@ class DemandOutsideTest {
         same(Demand.ofDay(mean, Math.sqrt(1 / mean + 1.0 / r)), PascalDistribution.of(r, r / (r + mean)));
     }
 
-    /** A run of days: the sum of equal negative binomials is one of the sum of the r; of Poissons one of the sum of means. */
+    /**
+     * A run of days: the sum of equal negative binomials is one of the sum of the r; of Poissons one of the
+     * sum of means.
+     */
     @ParameterizedTest(name = "{0} days")
     @ValueSource(ints = {2, 3, 6})
     void days_addUp(int days) {

@@ -37,7 +37,8 @@ class DemoBookOutsideTest {
 
     private static Ratio weight(String ingredient, String cut, String amount) {
         Amount of = FoodBook.amount(amount);
-        Ingredient.Measure m = book.ingredient(ingredient).measureFor(of.unit(), Optional.ofNullable(cut)).orElseThrow();
+        Ingredient.Measure m = book.ingredient(ingredient).measureFor(of.unit(), Optional.ofNullable(cut))
+                .orElseThrow();
         return of.base().over(m.measure().base()).times(m.weighs().base());
     }
 
@@ -51,19 +52,24 @@ class DemoBookOutsideTest {
         "carrot, sliced, 1 cup, 122, 11124", "carrot, grated, 1 cup, 110, 11124", "celery, diced, 1 cup, 101, 11143",
         "onion-yellow, diced, 1 cup, 160, 11282", "onion-yellow, sliced, 1 cup, 115, 11282",
         "tomato-crushed-can, , 1/2 cup, 121, 11693", "milk-whole, , 1 cup, 244, 01077", "egg, , 1 each, 50, 01123"})
-    void householdMeasure_weighsWhatSr28Says(String ingredient, String cut, String amount, BigDecimal grams, String ndb) {
+    void householdMeasure_weighsWhatSr28Says(String ingredient, String cut, String amount, BigDecimal grams,
+            String ndb) {
         assertThat(weight(ingredient, cut, amount)).isEqualTo(Ratio.of(grams));
     }
 
     /** Pairs and factors of TM 10-412, the fraction to a tenth of a percent. */
     @ParameterizedTest(name = "{0} {1}: {2}")
-    @CsvSource({"carrot, diced, 0.800", "carrot, grated, 0.821", "cabbage-green, shredded, 0.800", "celery, diced, 0.727",
+    @CsvSource({"carrot, diced, 0.800", "carrot, grated, 0.821", "cabbage-green, shredded, 0.800",
+            "celery, diced, 0.727",
         "summer-squash, sliced, 0.953", "cantaloupe, cubed, 0.511", "onion-yellow, diced, 0.889"})
     void yield_isTheCards(String ingredient, String cut, BigDecimal fraction) {
         assertThat(book.ingredient(ingredient).yieldOf(Optional.of(cut)).toDecimal(3)).isEqualByComparingTo(fraction);
     }
 
-    /** No. 10 can, 6 lb to 7 lb 5 oz (K-State, ljworld.com 26 August 2009); crushed tomatoes 6 lb 6 oz (docslib 4441417). */
+    /**
+     * No. 10 can, 6 lb to 7 lb 5 oz (K-State, ljworld.com 26 August 2009); crushed tomatoes 6 lb 6 oz
+     * (docslib 4441417).
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"tomato-crushed-can", "tomato-diced-can", "black-bean-can", "chickpea-can", "tomato-paste"})
     void numberTenCan_isInItsPrintedRange(String ingredient) {
@@ -85,8 +91,9 @@ class DemoBookOutsideTest {
     }
 
     /**
-     * National Center for Home Food Preservation, garlic in oil (2015): no more than 4 days; an older copy says 7: use 4. Held
-     * against every recipe whose own caution speaks of garlic and oil, but where they are cooked into a sauce.
+     * National Center for Home Food Preservation, garlic in oil (2015): no more than 4 days; an older copy
+     * says 7: use 4. Held against every recipe whose own caution speaks of garlic and oil, but where they are
+     * cooked into a sauce.
      */
     @Test
     void foodThatWarnsOfGarlicInOil_keepsAtMostFourDays() {
@@ -106,7 +113,8 @@ class DemoBookOutsideTest {
     @Test
     void overageOfEvents_isThreeToFivePercent() {
         assertThat(book.seasons().events()).isNotEmpty()
-                .allMatch(e -> e.overage().compareTo(Ratio.of(3, 100)) >= 0 && e.overage().compareTo(Ratio.of(5, 100)) <= 0);
+                .allMatch(e -> e.overage().compareTo(Ratio.of(3, 100)) >= 0
+                        && e.overage().compareTo(Ratio.of(5, 100)) <= 0);
     }
 
     /** 21 CFR 101.91 and standards on claims: no name or step says that food is free of something. */
@@ -127,7 +135,10 @@ class DemoBookOutsideTest {
         assertThat(book.ingredient("coconut-milk-can").allergens().contains()).isEmpty();
     }
 
-    /** Eight servings of a tomato sauce, a cup each, take about one tablespoon of salt: common practice, no source. */
+    /**
+     * Eight servings of a tomato sauce, a cup each, take about one tablespoon of salt: common practice, no
+     * source.
+     */
     @Test
     void marinara_hasAboutATablespoonOfSaltForEightServings() {
         Recipe marinara = book.recipe("house-marinara");
@@ -136,7 +147,10 @@ class DemoBookOutsideTest {
         assertThat(tablespoons.over(cups).times(8).toDouble()).isBetween(0.6, 1.4);
     }
 
-    /** Garlic goes in last, it burns: after the onion, for the last minute of frying. Common practice, no source. */
+    /**
+     * Garlic goes in last, it burns: after the onion, for the last minute of frying. Common practice, no
+     * source.
+     */
     @Test
     void marinara_takesItsGarlicAfterTheOnion() {
         Recipe marinara = book.recipe("house-marinara");
@@ -148,8 +162,8 @@ class DemoBookOutsideTest {
     }
 
     /**
-     * A dried herb stands for about twice to three times its volume of fresh in a cooked dish: a half is one rule, a third the
-     * other. Common practice, no source.
+     * A dried herb stands for about twice to three times its volume of fresh in a cooked dish: a half is one
+     * rule, a third the other. Common practice, no source.
      */
     @ParameterizedTest(name = "{0} for {1}")
     @CsvSource({"basil-dried, basil, chopped", "thyme-dried, thyme, leaves"})
@@ -161,15 +175,16 @@ class DemoBookOutsideTest {
     }
 
     /**
-     * The marinara's dried herbs, taken as half of fresh, come to a quarter cup of fresh each for ten quarts: seasoning, not a
-     * mistake of units. Common practice, no source.
+     * The marinara's dried herbs, taken as half of fresh, come to a quarter cup of fresh each for ten quarts:
+     * seasoning, not a mistake of units. Common practice, no source.
      */
     @Test
     void marinara_driedHerbs_areATablespoonForFiveQuarts() {
         Recipe marinara = book.recipe("house-marinara");
         Ratio quarts = marinara.makes().base().over(marinara.cup().orElseThrow().base()).over(4);
         for (String herb : List.of("oregano-dried", "basil-dried")) {
-            Amount line = marinara.ingredients().stream().filter(l -> l.item().equals(herb)).findFirst().orElseThrow().amount();
+            Amount line = marinara.ingredients().stream().filter(l -> l.item().equals(herb)).findFirst()
+                    .orElseThrow().amount();
             assertThat(line.in(Unit.TABLESPOON).value().over(quarts).times(5).toDouble()).isBetween(0.8, 1.2);
         }
     }

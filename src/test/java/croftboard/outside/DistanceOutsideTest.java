@@ -21,7 +21,10 @@ class DistanceOutsideTest {
         assertThat(LOS_ANGELES.kilometresTo(NASHVILLE, radius)).isCloseTo(kilometres, offset(1e-6));
     }
 
-    /** The house uses the mean radius 6371.0 km, so its miles are those kilometres over 1.609344 (UCUM: 5280 ft of 12 in). */
+    /**
+     * The house uses the mean radius 6371.0 km, so its miles are those kilometres over 1.609344 (UCUM: 5280
+     * ft of 12 in).
+     */
     @Test
     void miles_areOnTheMeanRadius() {
         assertThat(NASHVILLE.milesTo(LOS_ANGELES)).isCloseTo(2886.444443 / 1.609344, offset(1e-6));
@@ -37,7 +40,10 @@ class DistanceOutsideTest {
         assertThat(store.milesTo(farm)).isCloseTo(400, offset(1e-6));
     }
 
-    /** RFC 7946 has longitude first, latitude second: taken that way round, the two airports would lie elsewhere. */
+    /**
+     * RFC 7946 has longitude first, latitude second: taken that way round, the two airports would lie
+     * elsewhere.
+     */
     @Test
     void latitudeAndLongitude_areNotMixedUp() {
         Place a = new Place("x", "TN", NASHVILLE.longitude(), NASHVILLE.latitude());

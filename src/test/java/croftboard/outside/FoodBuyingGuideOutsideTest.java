@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Purchase units for 100 servings, USDA Food Buying Guide, Section 2 page 2-1 (January 2013): rounded up to the next tenth.
- * The rule is a reading of the printed numbers; all eight rows agree with it.
+ * Purchase units for 100 servings, USDA Food Buying Guide, Section 2 page 2-1 (January 2013): rounded up to
+ * the next tenth. The rule is a reading of the printed numbers; all eight rows agree with it.
  */
 class FoodBuyingGuideOutsideTest {
     private static final Ratio TENTH = Ratio.of(1, 10);

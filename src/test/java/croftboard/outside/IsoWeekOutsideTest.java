@@ -14,8 +14,8 @@ import org.threeten.extra.YearWeek;
 /** Weeks by ISO 8601 against printed examples and against threeten-extra's YearWeek. */
 class IsoWeekOutsideTest {
     /**
-     * docslib.org/doc/11249519, wiki.richxsearch.com ISO_week_date, liquisearch.com/iso_week_date; the last, of the long
-     * year 2026, is computed.
+     * docslib.org/doc/11249519, wiki.richxsearch.com ISO_week_date, liquisearch.com/iso_week_date; the last,
+     * of the long year 2026, is computed.
      */
     @ParameterizedTest(name = "{0} is {1}-{2}")
     @CsvSource({"2012-12-31, 2013-W01, 1", "1977-01-01, 1976-W53, 6", "2006-12-31, 2006-W52, 7",

@@ -45,8 +45,9 @@ class LocalDefinitionOutsideTest {
     }
 
     /**
-     * 7 U.S.C. 1932(g)(9)(A)(i): less than 400 miles of transport, or the State of origin. 400.0 is not local. 399.9
-     * straight-line miles are a lower bound of the road, so that near the limit the answer is "unconfirmed", never local.
+     * 7 U.S.C. 1932(g)(9)(A)(i): less than 400 miles of transport, or the State of origin. 400.0 is not
+     * local. 399.9 straight-line miles are a lower bound of the road, so that near the limit the answer is
+     * "unconfirmed", never local.
      */
     @ParameterizedTest(name = "{0} miles out of State: {1}")
     @CsvSource({"21, LOCAL", "359, LOCAL", "361, UNCLASSIFIED", "399.9, UNCLASSIFIED", "400.0, UNCLASSIFIED",
@@ -63,9 +64,9 @@ class LocalDefinitionOutsideTest {
     }
 
     /**
-     * Limits in force somewhere: Connecticut s. 22-38 10 miles, Vermont before 2021 30 miles, Real Food guide 150 and 250,
-     * co-ops 100, 150 and 500 (olympiafood, garlicandroses, Placerville). Each is data; a nine-tenths and an
-     * eleven-tenths of it are clear cases.
+     * Limits in force somewhere: Connecticut s. 22-38 10 miles, Vermont before 2021 30 miles, Real Food guide
+     * 150 and 250, co-ops 100, 150 and 500 (olympiafood, garlicandroses, Placerville). Each is data; a
+     * nine-tenths and an eleven-tenths of it are clear cases.
      */
     @ParameterizedTest(name = "{0} miles")
     @CsvSource({"10", "30", "50", "100", "150", "250", "400", "500"})
@@ -84,7 +85,10 @@ class LocalDefinitionOutsideTest {
         assertThat(answer(vermont, north("NH", 1), Optional.empty())).isEqualTo(Answer.NOT_LOCAL);
     }
 
-    /** Vermont 9 V.S.A. 2465a, processed food: more than 50 percent of ingredients; exactly 50 is not a majority. */
+    /**
+     * Vermont 9 V.S.A. 2465a, processed food: more than 50 percent of ingredients; exactly 50 is not a
+     * majority.
+     */
     @ParameterizedTest(name = "{0} of ingredients: {1}")
     @CsvSource({"0.49, NOT_LOCAL", "0.50, NOT_LOCAL", "0.500001, LOCAL", "0.51, LOCAL", "1, LOCAL"})
     void vermont_exactlyHalf_isNotAMajority(String part, Answer expected) {
@@ -100,10 +104,14 @@ class LocalDefinitionOutsideTest {
                 .isEqualTo(expected);
     }
 
-    /** Majority of local ingredients does not help food that is made far away (Vermont: and processed or based there). */
+    /**
+     * Majority of local ingredients does not help food that is made far away (Vermont: and processed or based
+     * there).
+     */
     @Test
     void mixedFoodMadeElsewhere_isNotLocal() {
-        assertThat(answer(within(null, "0.50", "VT"), north("NY", 5), Optional.of(Ratio.ONE))).isEqualTo(Answer.NOT_LOCAL);
+        assertThat(answer(within(null, "0.50", "VT"), north("NY", 5), Optional.of(Ratio.ONE)))
+                .isEqualTo(Answer.NOT_LOCAL);
     }
 
     /** New England Local Food Count 2022: $3.7 bn of $120.5 bn is printed as 3.1 percent (3.07). */

@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 
 /** Published newsvendor answers against the ratio that sets every quantity. Costs are in cents. */
 class NewsvendorOutsideTest {
-    /** tr.scribd.com/document/324382828 Q12.1: short 8, left 4: ratio 0.6667, z 0.44 (table, rounded up), Q 235.2. */
+    /**
+     * tr.scribd.com/document/324382828 Q12.1: short 8, left 4: ratio 0.6667, z 0.44 (table, rounded up), Q
+     * 235.2.
+     */
     @Test
     void normalExample_ratioAndQuantity() {
         double ratio = Newsvendor.ratio(800, 400);
@@ -23,8 +26,8 @@ class NewsvendorOutsideTest {
     }
 
     /**
-     * neoprimate.github.io/IEOR, discrete newsvendor: price 10, cost 4, salvage 1; demand 10, 12, 14, 14, 16, 20: Q 14,
-     * as the share of demands up to 14 is 2/3 exactly. "At least" the ratio, not "more than".
+     * neoprimate.github.io/IEOR, discrete newsvendor: price 10, cost 4, salvage 1; demand 10, 12, 14, 14, 16,
+     * 20: Q 14, as the share of demands up to 14 is 2/3 exactly. "At least" the ratio, not "more than".
      */
     @Test
     void empiricalExample_takesTheSmallestQuantityThatReachesTheRatio() {
@@ -39,8 +42,8 @@ class NewsvendorOutsideTest {
     }
 
     /**
-     * qammunity.org/6843903: mean 80, sd 30, short 60, left 110. The page prints 92.6: wrong. A ratio under one half
-     * means less than the mean: 68.7.
+     * qammunity.org/6843903: mean 80, sd 30, short 60, left 110. The page prints 92.6: wrong. A ratio under
+     * one half means less than the mean: 68.7.
      */
     @Test
     void trap_ratioUnderOneHalf_isLessThanTheMean() {

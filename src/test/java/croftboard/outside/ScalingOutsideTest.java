@@ -19,7 +19,10 @@ class ScalingOutsideTest {
         return Amount.number(text).orElseThrow();
     }
 
-    /** Card A-1(2): 1 lb 4 oz for 100 portions, 348 wanted: factor 3.48, 4.35 lb, .35 lb = 5.60 oz, so 4 lb 5 1/2 oz. */
+    /**
+     * Card A-1(2): 1 lb 4 oz for 100 portions, 348 wanted: factor 3.48, 4.35 lb, .35 lb = 5.60 oz, so 4 lb 5
+     * 1/2 oz.
+     */
     @Test
     void pounds_for348Portions_are4lb5AndAHalfOz() {
         Ratio factor = Ratio.of(348, 100);
@@ -40,7 +43,10 @@ class ScalingOutsideTest {
         }
     }
 
-    /** Card A-1(2), ounces to decimal pounds (Wikisource, Page:TM-10-412 (2003).pdf/9); half of a hundredth goes up. */
+    /**
+     * Card A-1(2), ounces to decimal pounds (Wikisource, Page:TM-10-412 (2003).pdf/9); half of a hundredth
+     * goes up.
+     */
     @ParameterizedTest(name = "{0} oz is {1} lb")
     @CsvSource({"1, .06", "2, .13", "3, .19", "4, .25", "5, .31", "6, .38", "7, .44", "8, .50", "9, .56", "10, .63",
         "11, .69", "12, .75", "13, .81", "14, .88", "15, .94", "16, 1.00", "20, 1.25", "42, 2.63"})
@@ -49,7 +55,10 @@ class ScalingOutsideTest {
         assertThat(scaled.value().toDecimal(2)).isEqualByComparingTo(pounds);
     }
 
-    /** The same page prints the 8 oz row as "4 (1/2 lb)": its own slip. 8 oz is half a pound, 4 oz is a quarter. */
+    /**
+     * The same page prints the 8 oz row as "4 (1/2 lb)": its own slip. 8 oz is half a pound, 4 oz is a
+     * quarter.
+     */
     @Test
     void slipInTheEightOunceRow_isNotOurs() {
         assertThat(FoodBook.amount("1/2 lb").in(Unit.OUNCE).value()).isEqualTo(Ratio.of(8)).isNotEqualTo(Ratio.of(4));
@@ -73,8 +82,8 @@ class ScalingOutsideTest {
     }
 
     /**
-     * Card A-1(3): water for 333 portions, 19 gal 3 qt 1 pt 1 c 10 tbsp 2 3/4 tsp. The quantity for 100 was not seen;
-     * 6 gal is inferred, and fits to within an eighth of a teaspoon (the scale's half step).
+     * Card A-1(3): water for 333 portions, 19 gal 3 qt 1 pt 1 c 10 tbsp 2 3/4 tsp. The quantity for 100 was
+     * not seen; 6 gal is inferred, and fits to within an eighth of a teaspoon (the scale's half step).
      */
     @Test
     void water_for333Portions_isThePrintedSum() {
@@ -88,7 +97,10 @@ class ScalingOutsideTest {
         assertThat(off.max(off.negate())).isLessThanOrEqualTo(Ratio.of(1, 8));
     }
 
-    /** "Adjusting Recipes" (scribd 701046145): 75 to 300 biscuits, 30 to 90 puffs; slideshare 256487518: 10 to 15. */
+    /**
+     * "Adjusting Recipes" (scribd 701046145): 75 to 300 biscuits, 30 to 90 puffs; slideshare 256487518: 10 to
+     * 15.
+     */
     @ParameterizedTest(name = "{0} to {1}: factor {2}")
     @CsvSource({"75, 300, 4", "30, 90, 3", "10, 15, 1.5", "12, 42, 3.5"})       // the last: an exercise, 3.5 is a check
     void factor_isWantedOverMade(int made, int wanted, String printed) {

@@ -56,7 +56,10 @@ class StandardRecipeOutsideTest {
         assertThat(scaled("3-1/2 cups", Ratio.of(50, 20))).isEqualTo(sum("8-3/4 cups"));
     }
 
-    /** The same stew, 20 to 50: printed weights were rounded apart; exact 2.5 times is within 5 percent of them. */
+    /**
+     * The same stew, 20 to 50: printed weights were rounded apart; exact 2.5 times is within 5 percent of
+     * them.
+     */
     @ParameterizedTest(name = "{0}: {1} to {2}")
     @CsvSource({"celery and onion, 1 lb, 2 lb + 10 oz", "carrot, 1 lb + 5 oz, 3 lb + 5 oz",
         "tomato paste, 13 oz, 2 lb + 1 oz", "oil, 4 oz, 10 oz"})
@@ -64,7 +67,10 @@ class StandardRecipeOutsideTest {
         assertThat(percentOff(scaled(for20, Ratio.of(5, 2)), sum(for50))).isLessThanOrEqualTo(new BigDecimal("5.0"));
     }
 
-    /** The stew's salt row is a slip: 1 1/2 tsp for 20 servings, but 1 1/4 tsp for 50. Scaling never makes less of more. */
+    /**
+     * The stew's salt row is a slip: 1 1/2 tsp for 20 servings, but 1 1/4 tsp for 50. Scaling never makes
+     * less of more.
+     */
     @Test
     void stewSaltRow_isNotProportional() {
         assertThat(sum("1-1/2 tsp")).isGreaterThan(sum("1-1/4 tsp"));
@@ -98,7 +104,10 @@ class StandardRecipeOutsideTest {
         assertThat(percentOff(doubled, sum("33 cloves"))).isGreaterThan(new BigDecimal("2.5"));
     }
 
-    /** Bean burgers, Vegan Quantity Recipes for School Lunch Programs (doczz.net/doc/2027988), 50 and 100 servings. */
+    /**
+     * Bean burgers, Vegan Quantity Recipes for School Lunch Programs (doczz.net/doc/2027988), 50 and 100
+     * servings.
+     */
     @ParameterizedTest(name = "{0}: {1} doubles to {2}")
     @CsvSource({"black beans, 1 can, 2 cans", "black beans, 1 qt, 2 qt",
         "sweet potato, 1 qt + 3 cups, 3 qt + 2 cups", "tomato paste, 1/2 cup, 1 cup", "oats, 1 cup, 2 cups"})

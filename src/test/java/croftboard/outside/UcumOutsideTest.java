@@ -19,9 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Sizes of units against the definitions that the org.fhir:ucum library carries (ucum-essence.xml 2.2). The library's
- * own conversion keeps only the digits of the definition (231 cubic inches: three), so the chain of definitions is
- * followed here exactly.
+ * Sizes of units against the definitions that the org.fhir:ucum library carries (ucum-essence.xml 2.2). The
+ * library's own conversion keeps only the digits of the definition (231 cubic inches: three), so the chain of
+ * definitions is followed here exactly.
  */
 class UcumOutsideTest {
     private static final Pattern TERM = Pattern.compile("(\\[\\w+]|[a-zA-Z]+)(\\d)?(?:/(\\d+))?");

@@ -16,7 +16,10 @@ class UnitsOutsideTest {
         return FoodBook.amount(amount).base();
     }
 
-    /** Exact sizes computed from the definitions of UCUM 2.2 (ucum-essence.xml, 2024-06-17); every decimal is printed. */
+    /**
+     * Exact sizes computed from the definitions of UCUM 2.2 (ucum-essence.xml, 2024-06-17); every decimal is
+     * printed.
+     */
     @ParameterizedTest(name = "{0} = {1} g or mL")
     @CsvSource({
         "1 lb, 453.59237",
@@ -73,7 +76,10 @@ class UnitsOutsideTest {
         return Ratio.decimal(count).times(Ratio.decimal("16.387064"));      // 2.54 cm cubed
     }
 
-    /** Ladder of NIST SP 430 (nist.gov/pml/owm/metric-household); the first four stand on TM 10-412 card A-1(3) too. */
+    /**
+     * Ladder of NIST SP 430 (nist.gov/pml/owm/metric-household); the first four stand on TM 10-412 card
+     * A-1(3) too.
+     */
     @ParameterizedTest(name = "{0} = {1}")
     @CsvSource({"3 tsp, 1 tbsp", "16 tbsp, 1 cup", "2 cups, 1 pt", "2 pt, 1 qt", "4 qt, 1 gal", "2 tbsp, 1 fl-oz",
         "48 tsp, 1 cup", "8 fl-oz, 1 cup"})
@@ -104,8 +110,8 @@ class UnitsOutsideTest {
     }
 
     /**
-     * The same NIST table prints 950 mL for a quart, but 1950 mL for a half gallon and 3.84 L for a gallon: its own slip.
-     * Chained values are wrong by 3 and 1.4 percent; only the exact sizes may be chained.
+     * The same NIST table prints 950 mL for a quart, but 1950 mL for a half gallon and 3.84 L for a gallon:
+     * its own slip. Chained values are wrong by 3 and 1.4 percent; only the exact sizes may be chained.
      */
     @ParameterizedTest(name = "{0}: {1} mL printed")
     @CsvSource({"1/2 gal, 1950, 3.0, 3.1", "1 gal, 3840, 1.4, 1.5"})
@@ -115,7 +121,10 @@ class UnitsOutsideTest {
         assertThat(base("2 qt")).isEqualTo(base("1/2 gal"));
     }
 
-    /** 21 CFR 101.9(b)(5)(viii): a cup is 240 mL, a tablespoon 15, a teaspoon 5 on nutrition labels, and only there. */
+    /**
+     * 21 CFR 101.9(b)(5)(viii): a cup is 240 mL, a tablespoon 15, a teaspoon 5 on nutrition labels, and only
+     * there.
+     */
     @ParameterizedTest(name = "a label''s {0} is {1} mL, a recipe''s is not")
     @CsvSource({"1 cup, 240", "1 tbsp, 15", "1 tsp, 5", "1 fl-oz, 30"})
     void labelMeasures_areNotTheRecipes(String amount, int label) {
@@ -123,14 +132,20 @@ class UnitsOutsideTest {
         assertThat(base(amount).toDouble()).isCloseTo(label, org.assertj.core.data.Percentage.withPercentage(1.5));
     }
 
-    /** UCUM values, computed: a dry quart is about 16 percent larger than a liquid one; the two never share a name. */
+    /**
+     * UCUM values, computed: a dry quart is about 16 percent larger than a liquid one; the two never share a
+     * name.
+     */
     @Test
     void dryQuart_isAboutASixthLarger() {
         assertThat(base("1 dry-qt").over(base("1 qt")).toDecimal(3)).isEqualByComparingTo("1.164");
         assertThat(Unit.named("quart")).contains(Unit.QUART);
     }
 
-    /** 1964 Census of Agriculture, enumerator manual ch. VIII: 12 1/2 tons of barley at 48 lb a bushel, 520.8, written 521. */
+    /**
+     * 1964 Census of Agriculture, enumerator manual ch. VIII: 12 1/2 tons of barley at 48 lb a bushel, 520.8,
+     * written 521.
+     */
     @Test
     void barley_12AndAHalfTons_is521Bushels() {
         Ratio bushels = base("25000 lb").over(base("48 lb"));
@@ -144,7 +159,10 @@ class UnitsOutsideTest {
         assertThat(FoodBook.amount("450 bushels").times(Ratio.of(1, 2)).base()).isEqualTo(base("225 bushels"));
     }
 
-    /** Food for a crowd, K-State county agent (ruralmessenger.com): 14 qt potato salad and 9 qt coleslaw per 100. */
+    /**
+     * Food for a crowd, K-State county agent (ruralmessenger.com): 14 qt potato salad and 9 qt coleslaw per
+     * 100.
+     */
     @ParameterizedTest(name = "{0} is {2} portions of {1}")
     @CsvSource({"14 qt, 1/2 cup, 112", "9 qt, 1/3 cup, 108"})
     void crowdAmounts_holdAHundredPortions(String made, String portion, int portions) {

@@ -23,8 +23,9 @@ class YieldTestOutsideTest {
     }
 
     /**
-     * Cooking loss, rib-eye 1605 g raw, 1468 g roasted (text not identified): printed 92 %. 91.46 is exact and rounds
-     * to 91, so the print is a point too good: a slip, and a planner must not gain a percent by it.
+     * Cooking loss, rib-eye 1605 g raw, 1468 g roasted (text not identified): printed 92 %. 91.46 is exact
+     * and rounds to 91, so the print is a point too good: a slip, and a planner must not gain a percent by
+     * it.
      */
     @Test
     void cookedRibEye_is91Point46Percent_not92() {
@@ -34,7 +35,10 @@ class YieldTestOutsideTest {
         assertThat(yield.ceil()).isEqualTo(92);
     }
 
-    /** Trade Calculations, objective 4 (members.shaw.ca/gwall): striploin 5.2 kg AP, 4.6 kg EP: 88.5 % (88.46). */
+    /**
+     * Trade Calculations, objective 4 (members.shaw.ca/gwall): striploin 5.2 kg AP, 4.6 kg EP: 88.5 %
+     * (88.46).
+     */
     @Test
     void trimmedStriploin_is88Point5Percent() {
         assertThat(percent("4.6 kg", "5.2 kg").toDecimal(1)).isEqualByComparingTo("88.5");
@@ -57,16 +61,20 @@ class YieldTestOutsideTest {
         assertThat(w.ap().over(1000).toDecimal(2)).isEqualByComparingTo("16.33");
     }
 
-    /** Basic Kitchen and Food Service Management, Yield Testing (opentextbc.ca, CC BY): 1 kg carrots, 800 g peeled. */
+    /**
+     * Basic Kitchen and Food Service Management, Yield Testing (opentextbc.ca, CC BY): 1 kg carrots, 800 g
+     * peeled.
+     */
     @Test
     void peeledCarrots_are80Percent() {
-        RecipeTree.Weighed w = line(FoodBook.food("carrot").cut("peeled", Ratio.decimal("0.80")), "1 kg AP carrot, peeled");
+        RecipeTree.Weighed w = line(FoodBook.food("carrot").cut("peeled", Ratio.decimal("0.80")),
+                "1 kg AP carrot, peeled");
         assertThat(w.ep()).isEqualTo(FoodBook.grams("800 g"));
     }
 
     /**
-     * USDA Food Buying Guide, second-hand: cooked cups of a pound of dry food, at the weights of a cup in SR28 (NDB 16043
-     * and 20037). The last digit of the rice is cut off, not rounded, in the print.
+     * USDA Food Buying Guide, second-hand: cooked cups of a pound of dry food, at the weights of a cup in
+     * SR28 (NDB 16043 and 20037). The last digit of the rice is cut off, not rounded, in the print.
      */
     @ParameterizedTest(name = "1 lb dry {0}: {1} of {2} a cup, {3} lb cooked")
     @CsvSource({"pinto beans, 5.25 cups, 171 g, 1.979, 3", "brown rice, 6.5 cups, 202 g, 2.8946, 4"})
@@ -80,6 +88,7 @@ class YieldTestOutsideTest {
     /** The same source: 21 quarter-cups of cooked pinto beans a pound are 5.25 cups. */
     @Test
     void quarterCups_21_are5AndAQuarterCups() {
-        assertThat(FoodBook.amount("1/4 cup").times(Ratio.of(21)).base()).isEqualTo(FoodBook.amount("5-1/4 cups").base());
+        assertThat(FoodBook.amount("1/4 cup").times(Ratio.of(21)).base())
+                .isEqualTo(FoodBook.amount("5-1/4 cups").base());
     }
 }

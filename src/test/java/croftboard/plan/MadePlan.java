@@ -33,6 +33,19 @@ public final class MadePlan {
         return of(book, week, Given.NOTHING, Optional.empty(), Map.of(), 0);
     }
 
+    /** This menu and no other dish, musts broken and all. @param menu dish by slot */
+    public static WeekPlan withMenu(Book book, IsoWeek week, Map<String, String> menu) {
+        ProblemBuilder.Built built = ProblemBuilder.build(book, week, Map.of(), Given.NOTHING, Optional.empty());
+        int[] choice = built.problem().slots().stream().mapToInt(s -> {
+            var dishes = s.candidates().stream().map(WeekProblem.Candidate::recipe).toList();
+            return dishes.indexOf(menu.getOrDefault(s.id(), ""));
+        }).toArray();
+        MadePlan made = new MadePlan(built.problem(), choice);
+        made.fill(Workload.of(made.problem, made.choice).needMg());
+        made.raiseToMinimum();
+        return made.assembled(book, week, built, Map.of());
+    }
+
     /** The greedy menu as it is, musts broken and all. */
     public static WeekPlan broken(Book book, IsoWeek week, Given given) {
         ProblemBuilder.Built built = ProblemBuilder.build(book, week, Map.of(), given, Optional.empty());

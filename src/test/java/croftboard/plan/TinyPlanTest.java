@@ -38,7 +38,7 @@ class TinyPlanTest {
             WeekProblem week = ProblemBuilder.build(book, RandomBook.WEEK, Map.of(), Given.NOTHING, Optional.empty())
                     .problem();
             OptionalLong best = Enumeration.best(week);
-            WeekPlan plan = new Planner(book, Optional.empty()).plan(request(500))
+            WeekPlan plan = new Planner(book, Optional.empty()).plan(request(1_000))
                     .fold(PlanAnswer.Planned::plan, r -> null);
             assertThat(plan.complete()).as("book %d", seed).isEqualTo(best.isPresent());
             if (best.isPresent()) {

@@ -32,7 +32,8 @@ class DishStatementTest {
 
     @Test
     void nothingKnown_saysOnlyWhatIsNotStated() {
-        assertThat(of(food("curry-powder").othersNotStated()).sentence()).isEqualTo("Allergens not stated: curry powder.");
+        assertThat(of(food("curry-powder").othersNotStated()).sentence())
+                .isEqualTo("Allergens not stated: curry powder.");
     }
 
     @Test
@@ -50,6 +51,16 @@ class DishStatementTest {
     }
 
     @Test
+    void allergenOfAnimalKind_endsTheDiet_whateverTheOriginSays() {
+        DishStatement milk = of(food("odd-drink").from(Origin.PLANT).contains("milk"));
+        assertThat(milk.vegan()).isEqualTo(Known.NO);
+        assertThat(milk.vegetarian()).isEqualTo(Known.YES);
+        DishStatement fish = of(food("odd-sauce").from(Origin.PLANT).contains("fish-anchovy"));
+        assertThat(fish.vegan()).isEqualTo(Known.NO);
+        assertThat(fish.vegetarian()).isEqualTo(Known.NO);
+    }
+
+    @Test
     void group_asksForAnyOfItsKinds_kindOnlyForItself() {
         DishStatement cod = of(food("cod").from(Origin.FISH).contains("fish-cod"));
         assertThat(cod.lists("fish")).isEqualTo(Known.YES);
@@ -61,8 +72,10 @@ class DishStatementTest {
     @Test
     void oneUnknownOrigin_leavesTheDietOpen_oneAnimalOriginEndsIt() {
         assertThat(of(food("kale"), food("bouillon").from(Origin.UNKNOWN)).vegan()).isEqualTo(Known.UNKNOWN);
-        assertThat(of(food("kale"), food("bouillon").from(Origin.PLANT, Origin.UNKNOWN)).vegan()).isEqualTo(Known.UNKNOWN);
-        assertThat(of(food("bouillon").from(Origin.UNKNOWN), food("ham").from(Origin.MEAT)).vegan()).isEqualTo(Known.NO);
+        assertThat(of(food("kale"), food("bouillon").from(Origin.PLANT, Origin.UNKNOWN)).vegan())
+                .isEqualTo(Known.UNKNOWN);
+        assertThat(of(food("bouillon").from(Origin.UNKNOWN), food("ham").from(Origin.MEAT)).vegan())
+                .isEqualTo(Known.NO);
         assertThat(of(food("mix").from(Origin.PLANT, Origin.DAIRY)).vegan()).isEqualTo(Known.NO);
         assertThat(of(food("mix").from(Origin.PLANT, Origin.DAIRY)).vegetarian()).isEqualTo(Known.YES);
     }

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 /** A statement is never stronger than its weakest ingredient, in every recipe of several hundred random books. */
 class StatementOnRandomBooksTest {
     private static final int BOOKS = 400;
-    private static final List<String> WORDS = List.of("milk", "egg", "wheat", "soy", "sesame", "walnut", "fish", "fish-cod",
+    private static final List<String> WORDS = List.of("milk", "egg", "wheat", "soy", "sesame", "walnut",
+            "fish", "fish-cod",
             "peanut");
 
     private interface Check {
@@ -59,7 +60,8 @@ class StatementOnRandomBooksTest {
     @Test
     void everyKnownAllergenOfEveryPart_isPrinted() {
         eachRecipe((statement, leaves) -> {
-            Set<String> known = leaves.stream().flatMap(i -> i.allergens().contains().stream()).collect(Collectors.toSet());
+            Set<String> known = leaves.stream().flatMap(i -> i.allergens().contains().stream())
+                    .collect(Collectors.toSet());
             assertThat(statement.contains()).containsExactlyInAnyOrderElementsOf(known);
             for (String word : known) {
                 String spoken = word.startsWith("fish-") ? word.substring(5) : word;
@@ -95,7 +97,8 @@ class StatementOnRandomBooksTest {
         eachRecipe((statement, leaves) -> {
             List<Known> parts = leaves.stream().map(i -> DishStatement.ofIngredients(List.of(i)).vegan()).toList();
             assertThat(statement.vegan()).isEqualTo(weakest(parts));
-            List<Known> vegetarian = leaves.stream().map(i -> DishStatement.ofIngredients(List.of(i)).vegetarian()).toList();
+            List<Known> vegetarian = leaves.stream()
+                    .map(i -> DishStatement.ofIngredients(List.of(i)).vegetarian()).toList();
             assertThat(statement.vegetarian()).isEqualTo(weakest(vegetarian));
         });
     }

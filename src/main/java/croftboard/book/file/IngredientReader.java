@@ -66,6 +66,9 @@ final class IngredientReader {
                 measures(f, cuts, cutsRead),
                 substitutes(f));
         contradictions(f, storage, free);
+        if (notebook.faultCount() == before) {
+            animalAllergens(f, ingredient);
+        }
         notebook.part(ingredient, "par", f.get("par").spot());
         notebook.part(ingredient, "allergens", f.get("allergens").spot());
         return notebook.wrote(ingredient, key.spot(), before);
@@ -79,6 +82,19 @@ final class IngredientReader {
         if (free && f.has("par")) {
             notebook.fault(f.get("par").spot(), "a par for something free, which is never bought",
                     "leave par out");
+        }
+    }
+
+    /** Milk, egg, fish and shellfish are of animal origin: a plant origin beside them would let a dish pass for vegan. */
+    private void animalAllergens(Fields f, Ingredient ingredient) {
+        boolean animal = ingredient.allergens().contains().stream().anyMatch(a -> a.equals("milk") || a.equals("egg")
+                || a.startsWith("fish-") || a.startsWith("shellfish-"));
+        boolean plantOnly = java.util.EnumSet.of(Ingredient.Origin.PLANT, Ingredient.Origin.FUNGUS,
+                Ingredient.Origin.MINERAL, Ingredient.Origin.MICROBE).containsAll(ingredient.origins());
+        if (animal && plantOnly && f.has("origin") && f.has("allergens")) {
+            notebook.fault(f.get("allergens").spot(), "an allergen of animal kind in food of origin "
+                    + String.join(", ", ingredient.origins().stream().map(o -> o.name().toLowerCase(java.util.Locale.ROOT))
+                            .sorted().toList()), "add its origin, for example origin: [plant, dairy], or correct the allergens");
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.Set;
  * words point elsewhere.
  */
 final class Notebook {
+    private static final int SHOWN = 60;
     private static final Comparator<Fault> IN_ORDER = Comparator.comparing(Fault::file)
             .thenComparingInt(Fault::line)
             .thenComparingInt(Fault::column).thenComparing(Fault::wrong).thenComparing(Fault::right);
@@ -126,14 +127,14 @@ final class Notebook {
     /** A word of the book inside a message: in brackets, short, on one line. */
     static String show(String text) {
         StringBuilder out = new StringBuilder("[");
-        int shown = 0;
-        for (int i = 0; i < text.length() && shown < 60; shown++) {
-            int c = text.codePointAt(i);
-            i += Character.charCount(c);
-            out.appendCodePoint(Character.isISOControl(c) || !Character.isDefined(c) || isSurrogate(c)
-                    ? ' ' : c);
+        int at = 0;
+        for (int shown = 0; at < text.length() && shown < SHOWN; shown++) {
+            int c = text.codePointAt(at);
+            at += Character.charCount(c);
+            boolean plain = !Character.isISOControl(c) && Character.isDefined(c) && !isSurrogate(c);
+            out.appendCodePoint(plain ? c : ' ');
         }
-        return out.append(shown == 60 ? "...]" : "]").toString();
+        return out.append(at < text.length() ? "...]" : "]").toString();
     }
 
     private static boolean isSurrogate(int codePoint) {

@@ -120,7 +120,8 @@ final class VendorChecks {
         }
         String missing = offered.missingOf(commitment.weeks());
         if (any && !missing.isEmpty()) {
-            notebook.fault(notebook.spotOf(commitment), "the offer of [" + commitment.item() + "] has no packs in "
+            notebook.fault(notebook.spotOf(commitment), "the offer of [" + commitment.item()
+                    + "] has no packs in "
                     + missing + ", which the kitchen has promised to take",
                     "shorten the commitment, or add the weeks to the offer");
         }

@@ -24,8 +24,15 @@ final class Contents {
 
     boolean is(Promises.Diet diet) {
         List<Ingredient.Origin> allowed = diet == Promises.Diet.VEGAN ? VEGAN : VEGETARIAN;
-        return ingredients.stream().anyMatch(i -> !i.origins().isEmpty())
+        boolean animal = List.of("fish", "shellfish").stream().anyMatch(this::lists)
+                || diet == Promises.Diet.VEGAN && (lists("milk") || lists("egg"));
+        return !animal && ingredients.stream().anyMatch(i -> !i.origins().isEmpty())
                 && ingredients.stream().allMatch(i -> allowed.containsAll(i.origins()));
+    }
+
+    private boolean lists(String word) {
+        return ingredients.stream().flatMap(i -> i.allergens().contains().stream())
+                .anyMatch(c -> c.equals(word) || c.startsWith(word + "-"));
     }
 
     /** Whether every ingredient is known to be without it. @param word {@code milk}, or {@code fish} for every kind of it */

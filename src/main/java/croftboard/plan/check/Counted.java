@@ -62,8 +62,16 @@ final class Counted {
             stapleGrams.merge(of.id(), grams, Ratio::plus);
         } else if (!of.free()) {
             row.received().or(row::opened).or(row::made)
-                    .flatMap(since -> lot(row, since, of.keepsDays(), Weights.mgDown(grams))).ifPresent(ingredients::add);
+                    .flatMap(since -> lot(row, since, of.keepsDays(), Weights.mgDown(grams)))
+                    .map(lot -> opened(lot, row, of)).ifPresent(ingredients::add);
         }
+    }
+
+    /** Opened food that needs cold: at most the day of opening and six more. */
+    private static Lot opened(Lot lot, OnHand row, Ingredient of) {
+        boolean seven = row.opened().isPresent() && row.frozen().isEmpty() && of.tcs() != Ingredient.Tcs.NO;
+        LocalDate last = seven ? row.opened().get().plusDays(6) : lot.until();
+        return last.isBefore(lot.until()) ? new Lot(lot.item(), lot.from(), last, lot.mg()) : lot;
     }
 
     private void component(OnHand row, Recipe of) {
@@ -81,7 +89,7 @@ final class Counted {
         LocalDate until = since.plusDays(lasts);
         if (row.frozen().isPresent()) {
             from = row.thawed().orElse(sunday);
-            until = from.plusDays(lasts - ChronoUnit.DAYS.between(since, row.frozen().get()));
+            until = from.plusDays(lasts - ChronoUnit.DAYS.between(since, row.frozen().get()) - 1);
         }
         boolean useful = !until.isBefore(sunday) && !from.isAfter(days.sunday());
         return useful ? Optional.of(new Lot(row.item(), from, until, mg)) : Optional.empty();

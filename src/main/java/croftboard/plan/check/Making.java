@@ -70,6 +70,15 @@ final class Making {
         return grams;
     }
 
+    /** Days that it lasts, the day of making included: its own life, or what a component made just in time leaves it. */
+    int lasts(Recipe recipe) {
+        int days = recipe.lifeDays();
+        for (String part : components(recipe).keySet()) {
+            days = Math.min(days, lasts(book.recipe(part)) - book.recipe(part).leadDays());
+        }
+        return days;
+    }
+
     /** Cents of the staples in a standard batch, components not counted. */
     Ratio stapleCents(Recipe recipe) {
         Ratio cents = Ratio.ZERO;

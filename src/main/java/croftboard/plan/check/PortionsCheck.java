@@ -82,7 +82,7 @@ final class PortionsCheck {
         Optional<LocalDate> made = of.days().lastPrepDay(first.minusDays(dish.leadDays()));
         report.findIf(made.isEmpty() || !made.get().equals(p.made()), where + ": made on " + Say.day(p.made())
                 + ", where the last prep day for " + Say.day(first) + " is " + made.map(Say::day).orElse("none"));
-        LocalDate good = p.made().plusDays(dish.lifeDays() - 1L);
+        LocalDate good = p.made().plusDays(of.making().lasts(dish) - 1L);
         report.findIf(p.lastServed().isAfter(good), where + ": made " + Say.day(p.made()) + " and served until "
                 + Say.day(p.lastServed()) + ", but good only until " + Say.day(good));
         LocalDate last = covered.get(covered.size() - 1);

@@ -17,7 +17,6 @@ import java.util.TreeMap;
 
 /** Broken promises with their amounts and prices, derived from menu, orders and work; and the marks on the menu. */
 final class PromisesCheck {
-    private static final int PORTIONS_PER_EMPTY_PRICE = 40;
     private final Subject of;
     private final WorkCheck work;
     private final Report report;
@@ -79,12 +78,13 @@ final class PromisesCheck {
         report.count(marks, "marks");
     }
 
+    /** A course of an event that nobody cooks also costs what its portions would have brought. */
     private void emptySlots() {
         for (Slot slot : of.slots()) {
             if (row(slot).flatMap(WeekPlan.Served::recipe).isEmpty()) {
-                int times = slot instanceof Slot.Meal meal ? Math.max(1, meal.portions() / PORTIONS_PER_EMPTY_PRICE) : 1;
+                long paid = slot instanceof Slot.Meal meal ? meal.event().price().value() * meal.portions() : 0;
                 broken(Account.Promise.EMPTY_SLOT, slot.number(), Optional.of(slot.days().get(0)), 1,
-                        promises().emptySlot().value() * times);
+                        promises().emptySlot().value() + paid);
             }
         }
     }

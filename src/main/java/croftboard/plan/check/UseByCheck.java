@@ -42,7 +42,7 @@ final class UseByCheck {
         boolean ambient = recipe.hold() == Recipe.Hold.AMBIENT;
         report.findIf(!ambient && useBy.isAfter(made.plusDays(DAYS_AT_MOST - 1L)), where + ": " + Say.day(useBy)
                 + " is more than seven days, the day of making included");
-        LocalDate derived = made.plusDays(recipe.lifeDays() - 1L);
+        LocalDate derived = made.plusDays(of.making().lasts(recipe) - 1L);
         for (String part : of.making().components(recipe).keySet()) {
             LocalDate partDate = earliest(part, made, lastServed).orElse(lastServed);
             derived = partDate.isBefore(derived) ? partDate : derived;

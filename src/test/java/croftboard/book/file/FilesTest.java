@@ -77,6 +77,24 @@ class FilesTest {
     }
 
     @Test
+    void placesBehindACellOfTwoLines_areExact() {
+        new SmallKitchen().change("kitchen/on-hand.csv", "salt,4 lb,2027-06-01,,,,,below par",
+                "salt,4 lb,2027-06-01,,,,,\"below\npar\"\nsalt,\u00ab-4 lb,2027-06-01,,,,,")
+                .hasOneFault("[-4] is negative", "write it like");
+        new SmallKitchen().change("kitchen/on-hand.csv", "salt,4 lb,2027-06-01,,,,,below par",
+                "salt,4 lb,2027-06-01,,,,\u00ab12 June,\"below\npar\"")
+                .hasOneFault("[12 June] is no date", "write a date");
+    }
+
+    @Test
+    void placeInsideAQuotedLine_isExact() {
+        new SmallKitchen().change("recipes/components.yaml",
+                "{use: \"2 oz thyme, leaves\", substitute: plan}",
+                "{use: '2 oz thyme, \u00ableafs', substitute: plan}")
+                .hasOneFault("[thyme] has no cut [leafs]", "did you mean [leaves]?");
+    }
+
+    @Test
     void tag_isRefused() {
         new SmallKitchen().change(SEASONS, "winter: W49", "winter: \u00ab!!str W49")
                 .hasOneFault("a tag", "remove it");

@@ -116,6 +116,8 @@ class IngredientFaultsTest {
                     "  cuts:\n    «- leaves\n", "cuts are not written as name: ... lines", "write name:"),
             pantry("par that cannot be weighed", "par: 2 lb", "par: «2 cans",
                     "no measure says what one can of [curry-powder] weighs as purchased", "of: ap"),
+            fresh("milk of plant origin", "allergens: none", "allergens: «[milk]",
+                    "an allergen of animal kind in food of origin plant", "add its origin"),
             pantry("par of something free", "  free: yes\n", "  free: yes\n  par: «1 lb\n",
                     "a par for something free", "leave par out"),
             pantry("not yes", "free: yes", "free: «true", "[true] is neither yes nor no",

@@ -93,8 +93,10 @@ class WarningsTest {
 
     @Test
     void dishThatIsNeverInSeason() {
-        SmallKitchen kitchen = new SmallKitchen().change("recipes/dishes.yaml", "weeks: W01..W52", "weeks: W02..W08")
-                .change("recipes/dishes.yaml", "seasons: [summer, autumn, winter, spring]", "seasons: [summer]");
+        SmallKitchen kitchen = new SmallKitchen()
+                .change("recipes/dishes.yaml", "weeks: W01..W52", "weeks: W02..W08")
+                .change("recipes/dishes.yaml", "seasons: [summer, autumn, winter, spring]",
+                "seasons: [summer]");
         assertThat(kitchen.warnings()).contains("recipes/dishes.yaml:33:1: [penne-bake] is never in season:"
                 + " its weeks hold none of its seasons' weeks");
     }
