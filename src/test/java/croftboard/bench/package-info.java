@@ -1,0 +1,2 @@
+/** Measures the program and writes docs/benchmarks.md; run by {@code ./bench}. */
+package croftboard.bench;
