@@ -19,7 +19,7 @@ class OrdersOnTinyWeeksTest {
     private static final long ROUNDINGS = 12;
 
     @ParameterizedTest(name = "weeks from {0}")
-    @ValueSource(longs = {1, 51, 101, 151, 201, 251, 301, 351})
+    @ValueSource(longs = {1, 51, 101, 151, 201, 251})
     void exactOrders_forTheBestMenu_equalTheBestByEnumeration(long from) {
         for (long seed = from; seed < from + EACH; seed++) {
             WeekProblem problem = TinyWeek.of(seed);
@@ -49,7 +49,7 @@ class OrdersOnTinyWeeksTest {
     }
 
     @ParameterizedTest(name = "weeks from {0}")
-    @ValueSource(longs = {1, 101, 201, 301})
+    @ValueSource(longs = {301, 401})
     void search_alone_findsACompleteOrderWhereThereIsOne_andMostlyTheBest(long from) {
         int exist = 0;
         int best = 0;
@@ -71,7 +71,7 @@ class OrdersOnTinyWeeksTest {
     }
 
     @ParameterizedTest(name = "weeks from {0}")
-    @ValueSource(longs = {401, 501})
+    @ValueSource(longs = {301, 401})
     void exactOrders_forAnyMenu_areTheBest_orThereIsNone(long from) {
         for (long seed = from; seed < from + 2 * EACH; seed++) {
             WeekProblem problem = TinyWeek.of(seed);
