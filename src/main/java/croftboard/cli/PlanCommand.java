@@ -1,6 +1,7 @@
 package croftboard.cli;
 
 import croftboard.book.Book;
+import croftboard.cli.screen.DifferenceScreen;
 import croftboard.cli.screen.MenuScreen;
 import croftboard.cli.screen.Page;
 import croftboard.cli.screen.Screen;
@@ -15,6 +16,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +55,7 @@ final class PlanCommand implements Callable<Integer> {
     private List<String> keep = new ArrayList<>();
 
     @Option(names = "--from", paramLabel = "WEEK[@VERSION]", converter = Typed.Plan.class,
-            description = "start from that plan")
+            description = "start from that plan and list what differs")
     private PlanRef from;
 
     @Option(names = "--out", paramLabel = "FILE", description = "write the plan to this file, not into plans/")
@@ -83,7 +85,8 @@ final class PlanCommand implements Callable<Integer> {
         LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
         IsoWeek of = week != null ? week : Weeks.next(book, now);
         try (StopSignal stop = setting.stop().start()) {
-            PlanRun.Outcome outcome = search(book, now, of, stop);
+            Optional<WeekPlan> start = Optional.ofNullable(from).map(ref -> Kept.plan(at.plans(), ref));
+            PlanRun.Outcome outcome = search(book, now, of, start, stop);
             if (outcome.plan().isEmpty()) {
                 spec.commandLine().getErr().println("croftboard: ended before there was a plan; nothing was written");
                 stop.finished(Exit.STOPPED);
@@ -92,7 +95,7 @@ final class PlanCommand implements Callable<Integer> {
             WeekPlan plan = outcome.plan().get();
             int code = plan.complete() ? Exit.DONE : outcome.stopped() ? Exit.STOPPED : Exit.INCOMPLETE;
             OptionalInt version = write(plan);
-            print(book, plan, version, now);
+            print(book, plan, version, now, start);
             stop.finished(code);
             return code;
         }
@@ -113,13 +116,14 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private PlanRun.Outcome search(Book book, LocalDateTime now, IsoWeek of, StopSignal stop) {
+    private PlanRun.Outcome search(Book book, LocalDateTime now, IsoWeek of, Optional<WeekPlan> start,
+            StopSignal stop) {
         PlanStore plans = at.plans();
         ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), setting.terminal(), setting.width(),
                 first -> menu(book, first, now));
         PlanRequest request = new PlanRequest(of, seed, time == null ? Duration.ofSeconds(20) : time,
                 steps == null ? OptionalLong.empty() : OptionalLong.of(steps), KeepWords.read(keep),
-                Optional.ofNullable(from).map(ref -> Kept.plan(plans, ref)), plans.given(of, book), progress, stop::asked);
+                start, plans.given(of, book), progress, stop::asked);
         return new PlanRun(progress, stop).run(() -> tools.planner().plan(book, now, request));
     }
 
@@ -145,11 +149,13 @@ final class PlanCommand implements Callable<Integer> {
         return OptionalInt.of(version);
     }
 
-    private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now) {
+    private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now, Optional<WeekPlan> start) {
         Shown shown = new Shown(book, plan, version.isPresent() ? Optional.of(version.getAsInt()) : Optional.empty(),
                 false, now, tools.check()
                 .check(book, plan, at.plans().given(plan.week(), book), Optional.of(now)).sentence());
-        List<Screen> screens = format == Format.JSON ? Part.ALL.screens(shown) : Part.ofANewPlan(shown);
+        List<Screen> screens = new ArrayList<>(
+                format == Format.JSON ? Part.ALL.screens(shown) : Part.ofANewPlan(shown));
+        start.ifPresent(before -> screens.add(screens.size() - 1, new DifferenceScreen(shown, before)));
         PrintWriter to = spec.commandLine().getOut();
         to.print(format == Format.JSON ? PlanPrint.json(shown, screens)
                 : PlanPrint.text(shown, screens, setting.page()));

@@ -2,6 +2,7 @@ package croftboard.menu;
 
 import croftboard.need.PackFill;
 import croftboard.need.WeekProblem;
+import java.util.Arrays;
 
 /**
  * What the menu needs is bought in whole packs, item by item, each time the cheapest pack for the grams it serves, at
@@ -15,6 +16,7 @@ final class PurchasesRule implements MenuRule {
     private final PackFill fill;
     private final double[] packCents;
     private final int[] packs;
+    private final KnownFills[] known;
     private final long[] itemCents;
     private final double foodAtMost;
     private final double foodPrice;
@@ -28,6 +30,8 @@ final class PurchasesRule implements MenuRule {
         packCents = prices.packCents();
         packs = new int[packCents.length];
         itemCents = new long[problem.items().size()];
+        known = new KnownFills[itemCents.length];
+        Arrays.setAll(known, i -> new KnownFills());
         foodAtMost = problem.prices().foodCostAtMost().toDouble();
         foodPrice = problem.prices().foodCostPrice().toDouble();
         for (int i = 0; i < itemCents.length; i++) {
@@ -37,7 +41,11 @@ final class PurchasesRule implements MenuRule {
 
     private void refill(int item) {
         cents -= itemCents[item];
-        itemCents[item] = fill.fill(item, work.need[item], packCents, packs);
+        long[] need = work.need[item];
+        if (!known[item].knows(need)) {
+            known[item].learn(need, fill.fill(item, need, packCents, packs));
+        }
+        itemCents[item] = known[item].cents();
         cents += itemCents[item];
     }
 

@@ -17,6 +17,9 @@ final class KeptDishes {
             }
             if (!book.recipes().containsKey(dish) || !book.recipe(dish).isDish()) {
                 faults.add("--keep " + slot + "=" + dish + ": no dish " + dish + " in recipes/ -> use an id as in the book");
+            } else if (slots.stream().anyMatch(s -> s.id().equals(slot) && s.candidates().isEmpty())) {
+                faults.add("--keep " + slot + "=" + dish + ": no prep day leaves it ready in time and good on those days "
+                        + "-> another dish or another slot");
             }
         });
     }

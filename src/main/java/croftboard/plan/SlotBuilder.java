@@ -90,7 +90,7 @@ final class SlotBuilder {
             java.util.Optional<String> fixed = java.util.Optional.ofNullable(kept.get(id)).or(course::dish);
             List<WeekProblem.Candidate> all = new ArrayList<>();
             for (Recipe dish : book.recipes().values()) {
-                if (fixed.map(dish.id()::equals).orElseGet(() -> mayServe(dish, course))) {
+                if (dish.isDish() && fixed.map(dish.id()::equals).orElseGet(() -> mayServe(dish, course))) {
                     candidates.forEvent(dish, day, portions, fixed.isPresent()).ifPresent(all::add);
                 }
             }
@@ -114,7 +114,7 @@ final class SlotBuilder {
     private DishStatement statement(Recipe dish) {
         Map<String, String> swaps = candidates.swaps(dish.id());
         return statements.computeIfAbsent(dish.id(),
-                id -> DishStatement.of(book, id, i -> swaps.getOrDefault(i, i)));
+                id -> DishStatement.planned(book, id, swaps));
     }
 
     /** Bit k: the dish counts for coverage promise k. */

@@ -6,6 +6,7 @@ import croftboard.book.Promises;
 import croftboard.book.Recipe;
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
@@ -50,6 +51,28 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
                 collect(book, line.item(), served, into);
             } else {
                 into.add(served.apply(line.item()));
+            }
+        }
+    }
+
+    /**
+     * The statement of a dish in a plan that replaces ingredients. A line that does not let the plan replace its ingredient
+     * keeps it, also where another line of the same ingredient is replaced.
+     *
+     * @param swaps substitute by ingredient
+     */
+    public static DishStatement planned(Book book, String recipe, Map<String, String> swaps) {
+        TreeSet<String> ingredients = new TreeSet<>();
+        collectPlanned(book, recipe, swaps, ingredients);
+        return ofIngredients(ingredients.stream().map(book::ingredient).toList());
+    }
+
+    private static void collectPlanned(Book book, String recipe, Map<String, String> swaps, Set<String> into) {
+        for (Recipe.Line line : book.recipe(recipe).ingredients()) {
+            if (book.recipes().containsKey(line.item())) {
+                collectPlanned(book, line.item(), swaps, into);
+            } else {
+                into.add(line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item());
             }
         }
     }

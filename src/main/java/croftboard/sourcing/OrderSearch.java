@@ -18,6 +18,8 @@ final class OrderSearch {
     private static final int MEMORY = 60;
     private static final int ASK_EVERY = 64;
     private static final int MOVES_A_ROUND = 20;
+    private static final int CYCLE = 20_000;
+    private static final double CLOSED_AT_START = 1 / 3.0;
     private final OrderFacts facts;
     private final TopUp topUp;
     private final PackFill fill;
@@ -60,26 +62,57 @@ final class OrderSearch {
     /** @param packs the best orders met; where no order keeps the musts, those that break least */
     record Found(int[] packs, int rounds) { }
 
-    /** @param rounds changes tried; 0 for no limit, then {@code stop} must end it */
+    /**
+     * One or more searches, each from another start; the best of them.
+     *
+     * @param rounds changes of factors tried in all; 0 for no limit, then {@code stop} must end it
+     */
     Found run(long seed, int rounds, BooleanSupplier stop) {
+        Random g = new Random(seed);
+        OrderState champion = new OrderState(facts);
+        double least = Double.MAX_VALUE;
+        int done = 0;
+        boolean first = true;
+        while (first || factor.length > 0 && (rounds == 0 || done < rounds) && !stop.getAsBoolean()) {
+            start(first ? 0 : CLOSED_AT_START, g);
+            done += once(g, rounds == 0 ? CYCLE : Math.min(CYCLE, rounds - done), stop);
+            double cents = best.centsWithSmallOrders();
+            if (cents < least) {
+                least = cents;
+                champion.copy(best);
+            }
+            first = false;
+        }
+        return new Found(champion.packs.clone(), done);
+    }
+
+    private void start(double closed, Random g) {
+        bestCents = Double.MAX_VALUE;
+        bestEstimate = Double.MAX_VALUE;
+        for (int v = 0; v < factor.length; v++) {
+            reprice(v, g.nextDouble() < closed ? CLOSED : 1);
+        }
         for (int i = 0; i < facts.offersOfItem.length; i++) {
             fill(now, i);
         }
+    }
+
+    private int once(Random g, int rounds, BooleanSupplier stop) {
         double cents = judge(now);
         for (int v = 0; v < factor.length; v++) {
             cents = closed(v, cents);
         }
-        Random g = new Random(seed);
         int done = factor.length == 0 ? 0 : accept(g, cents, rounds, stop);
         PackMoves moves = new PackMoves(facts, best);
         moves.improve();
         moves.accept(g, (long) MOVES_A_ROUND * done, stop);
         moves.improve();
-        return new Found(best.packs.clone(), done);
+        return done;
     }
 
     /** Closes a delivery when that is better at once: many would never reach their minimum. */
     private double closed(int v, double cents) {
+        double before = factor[v];
         trial.copy(now);
         set(v, CLOSED);
         double then = judge(trial);
@@ -87,7 +120,7 @@ final class OrderSearch {
             now.copy(trial);
             return then;
         }
-        reprice(v, 1);
+        reprice(v, before);
         return cents;
     }
 
@@ -96,7 +129,7 @@ final class OrderSearch {
         Arrays.fill(memory, start);
         double cents = start;
         int round = 0;
-        for (; rounds == 0 || round < rounds; round++) {
+        for (; round < rounds; round++) {
             if (round % ASK_EVERY == 0 && stop.getAsBoolean()) {
                 break;
             }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import croftboard.measure.IsoWeek;
 import croftboard.plan.PlanAnswer;
 import croftboard.plan.PlanRequest;
+import croftboard.plan.WeekPlan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,6 +71,23 @@ class PlanCommandTest {
         assertThat(asked.get(1).keep()).isEqualTo(Map.of("mon/hot-main-1", "lentil-bake", "tue/hot-main-1", "penne-bake"));
         assertThat(asked.get(1).from().orElseThrow().week()).isEqualTo(new IsoWeek(2027, 33));
         assertThat(asked.get(2).time()).hasMinutes(2);
+    }
+
+    @Test
+    void from_listsWhatDiffers_againstThePlanAsItWasBefore() {
+        Desk desk = new Desk(folder, (book, now, request) -> {
+            WeekPlan plan = SamplePlan.complete(book);
+            return new PlanAnswer.Planned(request.from().isEmpty() ? plan : withoutOrders(plan), false);
+        });
+        desk.run("plan", "2027-W33");
+        Desk.Run run = desk.run("plan", "2027-W33", "--from", "2027-W33");
+        String told = run.out().substring(run.out().indexOf("What differs from the plan of 2027-W33"));
+        assertThat(told).containsPattern("0 differ, [1-9]\\d* are as before").containsPattern("[1-9]\\d* differ, 0 are as before");
+    }
+
+    private static WeekPlan withoutOrders(WeekPlan p) {
+        return new WeekPlan(p.week(), p.fingerprint(), p.inputs(), p.menu(), p.batches(), List.of(), p.needs(), p.flows(),
+                p.surplus(), p.account(), p.promises(), p.share(), p.proof(), p.missing(), p.swaps());
     }
 
     @Test

@@ -46,6 +46,7 @@ final class SlotsCheck {
             report.findIf(row.portions() != 0 || row.sales() != 0 || row.left() != 0 || row.staples() != 0
                     || !row.productions().isEmpty() || !row.marks().isEmpty() || row.kept(),
                     "menu: nothing stands on " + row.slot() + ", but there are figures for it");
+            mustBeFilled(slot);
             return;
         }
         Optional<Recipe> dish = of.dish(row);
@@ -132,13 +133,33 @@ final class SlotsCheck {
         }
     }
 
+    /** What a manager pinned stands there. */
     private void pins() {
         of.plan().inputs().kept().forEach((slot, dish) -> {
-            boolean stands = of.plan().menu().stream()
-                    .anyMatch(r -> r.slot().equals(slot) && r.recipe().equals(Optional.of(dish)));
-            if (!stands) {
-                report.broken(dish + " was to be kept on " + slot + " and does not stand there", slot);
-            }
+            Optional<String> stands = of.plan().menu().stream().filter(r -> r.slot().equals(slot)).findFirst()
+                    .flatMap(WeekPlan.Served::recipe);
+            boolean said = stands.isEmpty() && of.slots().stream().anyMatch(s -> s.id().equals(slot) && makeable(s, dish));
+            report.findIf(!said && !stands.equals(Optional.of(dish)), "menu: " + dish + " was to be kept on " + slot
+                    + ", where " + stands.orElse("nothing") + " stands");
         });
+    }
+
+    /** Standing lines, dishes that an event's menu names and pins are musts where they can be made in time. */
+    private void mustBeFilled(Slot slot) {
+        Optional<String> dish = Optional.ofNullable(of.plan().inputs().kept().get(slot.id()))
+                .or(() -> slot instanceof Slot.Run run ? run.of().standing() : Optional.empty())
+                .or(() -> slot instanceof Slot.Meal meal ? meal.of().dish() : Optional.empty());
+        if (dish.isPresent() && makeable(slot, dish.get())) {
+            report.broken("nothing stands on " + slot.id() + ", where " + dish.get() + " belongs", slot.id());
+        }
+    }
+
+    private boolean makeable(Slot slot, String id) {
+        Optional<Recipe> dish = of.recipe(id).filter(Recipe::isDish);
+        if (dish.isEmpty() || dish.get().worthOnly().isPresent()) {
+            return dish.isPresent() && slot instanceof Slot.Run;
+        }
+        return slot.days().stream().allMatch(day -> of.days().lastPrepDay(day.minusDays(dish.get().leadDays()))
+                .filter(made -> !made.plusDays(of.making().lasts(dish.get()) - 1L).isBefore(day)).isPresent());
     }
 }

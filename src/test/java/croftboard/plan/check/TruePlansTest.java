@@ -80,6 +80,38 @@ class TruePlansTest {
         agrees("another cut in its place", fresh, WEEK);
     }
 
+    /** One line may be replaced and is, another of the same ingredient may not and is not: its allergens stay. */
+    @Test
+    void ingredientReplacedOnOneLineOnly_keepsItsAllergensInTheDish() {
+        Book book = new EditedKitchen().change("farms/mill-run-depot.yaml",
+                "  - {item: thyme, pack: 1 lb bag, holds: 1 lb, price: $14.00, grown_at: unknown, weeks: [{from: W01, to: W53, "
+                        + "packs: 10, confidence: sure}]}\n", "")
+                .change("kitchen/ingredients/fresh.yaml", "name: fresh thyme\n  origin: plant\n  allergens: none",
+                        "name: fresh thyme\n  origin: plant\n  allergens: [wheat]")
+                .change("kitchen/on-hand.csv", "item,amount,received,made,opened,frozen,thawed,note\n",
+                        "item,amount,received,made,opened,frozen,thawed,note\nthyme,3 lb,2027-08-14,,,,,\n")
+                .change("recipes/dishes.yaml", "    - 1 lb tahini\n    - 1 cup lemon, juiced\n    - 2 oz salt\n",
+                        "    - 1 lb tahini\n    - 1 cup lemon, juiced\n    - 2 oz salt\n    - 1 oz thyme, leaves\n"
+                                + "    - {use: \"1 oz thyme, leaves\", substitute: plan}\n").book();
+        WeekPlan plan = MadePlan.withMenu(book, WEEK, Map.of("mon/cold-salad-1", "carrot-slaw"));
+        assertThat(plan.swaps().get("carrot-slaw")).containsEntry("thyme", "thyme-dried");
+        assertThat(plan.menu()).filteredOn(r -> r.recipe().equals(Optional.of("carrot-slaw"))).singleElement()
+                .satisfies(r -> assertThat(r.marks()).isEmpty());
+        agrees("replaced on one line", book, plan, Given.NOTHING, Optional.empty());
+    }
+
+    /** Cheddar needs cold by nature; the package opened on Wednesday the 11th is good to Tuesday the 17th, though it keeps longer. */
+    @Test
+    void openedPackage_lastsSevenDaysFromOpening() {
+        String head = "item,amount,received,made,opened,frozen,thawed,note\n";
+        Book book = new EditedKitchen().change("kitchen/on-hand.csv", head, head + "cheddar,60 lb,2027-08-09,,2027-08-11,,,\n")
+                .book();
+        WeekPlan plan = MadePlan.withMenu(book, WEEK, Map.of("tue/hot-main-1", "penne-bake", "fri/hot-main-1", "penne-bake"));
+        assertThat(plan.flows()).filteredOn(f -> f.item().equals("cheddar")).extracting(f -> f.day().getDayOfMonth() + " "
+                + (f.delivery().isEmpty() ? "stock" : "fresh")).containsExactly("17 stock", "20 fresh");
+        agrees("opened", book, plan, Given.NOTHING, Optional.empty());
+    }
+
     @Test
     void plansBetweenPostedNeighbours_haveNoFinding(@TempDir Path folder) {
         for (long seed = 0; seed < 25; seed++) {
