@@ -52,7 +52,8 @@ public final class Planner {
     private WeekPlan plan(PlanRequest request, ProblemBuilder.Built built, Budget budget,
             WeekSolver.Solved solved) {
         WeekPlan.Inputs inputs = new WeekPlan.Inputs(request.seed(), budget.tries(), budget.rounds(),
-                budget.nodes(), new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()));
+                budget.nodes(), new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()),
+                built.gone());
         WeekPlan.Proof proof =
                 new WeekPlan.Proof(solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());
         return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs())
