@@ -141,7 +141,9 @@ final class Market {
         }
         int min = Math.min(max, Math.max(0, committed(vendor, offer, date) - ordered));
         if (max > 0) {
-            cheapest.merge(offer.item(), Ratio.of(pack.price.value()).over(grams), Ratio::min);
+            long lowest = tiers.stream().filter(t -> t.packs() <= max).mapToLong(WeekProblem.Tier::priceCents).min()
+                    .orElse(pack.price.value());
+            cheapest.merge(offer.item(), Ratio.of(lowest).over(grams), Ratio::min);
         }
         LocalCheck.Verdict verdict = local.map(l -> l.of(vendor, offer))
                 .orElse(new LocalCheck.Verdict(LocalCheck.Answer.UNCLASSIFIED, "no definition of local in force"));
@@ -167,7 +169,7 @@ final class Market {
                 .mapToInt(Vendor.Commitment::packs).sum();
     }
 
-    /** Cheapest cents a gram (AP) of the week; where nothing is offered, of any offer of the year; zero when free. */
+    /** Cheapest cents a gram (AP) of the week, price breaks that can be reached among them; where nothing is offered, of any offer of the year; zero when free. */
     Ratio centsPerGram(String item) {
         Ratio found = cheapest.get(item);
         if (found != null || book.ingredient(item).free()) {

@@ -33,7 +33,8 @@ public final class Bench {
         Duration time = Duration.ofSeconds(seconds);
         Sections document = new Sections(folder.resolve("docs/benchmarks.md"));
         for (String part : wanted) {
-            String command = "./bench " + part + (seconds == SECONDS ? "" : " --seconds " + seconds);
+            String command = "./bench " + part
+                    + (seconds == SECONDS || part.equals("start") ? "" : " --seconds " + seconds);
             String load = Machine.load();
             String figures = switch (part) {
                 case "demo" -> Weeks.demo(folder, time);
