@@ -14,7 +14,7 @@ final class OrderSearch {
     private static final int MEMORY = 60;
     private static final int ASK_EVERY = 64;
     private static final int MOVES_A_ROUND = 20;
-    private static final int CYCLE = 20_000;
+    private static final int CYCLE = 10_000;
     private static final double CLOSED_AT_START = 1 / 3.0;
     private final OrderFacts facts;
     private final TopUp topUp;
