@@ -35,9 +35,11 @@ public final class ProblemBuilder {
 
     /**
      * @param keptFaults what was asked to keep and cannot be meant; empty when all is well
+     * @param gone the last cut-off that is past, of deliveries that the week could have used
      * @param swaps by dish: ingredients replaced by their declared substitute this week
      */
-    public record Built(WeekProblem problem, List<String> keptFaults, Map<String, Map<String, String>> swaps) { }
+    public record Built(WeekProblem problem, List<String> keptFaults, Map<String, Map<String, String>> swaps,
+            Optional<LocalDateTime> gone) { }
 
     /**
      * @param kept dish by slot id
@@ -65,7 +67,7 @@ public final class ProblemBuilder {
                 swaps.put(r.id(), own);
             }
         });
-        return new Built(problem, List.copyOf(slots.keptFaults), swaps);
+        return new Built(problem, List.copyOf(slots.keptFaults), swaps, market.gone());
     }
 
     private static List<WeekProblem.ItemStock> joined(List<WeekProblem.ItemStock> stock,

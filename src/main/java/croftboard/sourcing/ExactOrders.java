@@ -1,7 +1,6 @@
 package croftboard.sourcing;
 
 import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -44,14 +43,7 @@ final class ExactOrders {
         MPSolver solver = loaded.solver();
         try {
             hint(loaded, start);
-            solver.setSolverSpecificParametersAsString("randomization/randomseedshift = 7\nparallel/maxnthreads = 1\n"
-                    + (effort.nodes > 0 ? "limits/nodes = " + effort.nodes + "\n" : ""));
-            if (effort.millis > 0) {
-                solver.setTimeLimit(effort.millis);
-            }
-            MPSolverParameters exact = new MPSolverParameters();
-            exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-            return read(loaded, solver.solve(exact));
+            return read(loaded, WholeNumbers.solve(solver, effort.millis, effort.nodes));
         } finally {
             solver.delete();
         }
@@ -66,7 +58,7 @@ final class ExactOrders {
         for (int o = 0; o < found.length; o++) {
             found[o] = (int) Math.round(loaded.value(buying.packs[o]));
         }
-        OptionalLong most = Math.abs(bound) < 1e15 ? OptionalLong.of(SafeSide.oneMenu(menu.problem, bound))
+        OptionalLong most = Math.abs(bound) < WholeNumbers.ANY ? OptionalLong.of(SafeSide.oneMenu(menu.problem, bound))
                 : OptionalLong.empty();
         return new Answer(most, Optional.of(found), false);
     }

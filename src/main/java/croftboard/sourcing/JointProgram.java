@@ -13,6 +13,7 @@ final class JointProgram {
     final Program program = new Program();
     final Lots lots;
     final Purchases buying;
+    final MenuRows menu;
 
     JointProgram(WeekProblem problem) {
         int[] limit = PackLimits.all(problem);
@@ -22,7 +23,8 @@ final class JointProgram {
         FoodCost food = new FoodCost(problem, program, staples(problem));
         buying = new Purchases(problem, program, lots, food);
         HandsRows hands = new HandsRows(problem, program, HandsRows.nothing(problem));
-        new MenuRows(problem, program, lots, hands, food).build();
+        menu = new MenuRows(problem, program, lots, hands, food);
+        menu.build();
         buying.receiveWith(hands);
     }
 

@@ -44,6 +44,11 @@ final class MenuRows {
         }
     }
 
+    /** Columns: the dishes of each slot. */
+    int[][] dish() {
+        return dish;
+    }
+
     private List<WeekProblem.Candidate> candidates(int s) {
         return problem.slots().get(s).candidates();
     }

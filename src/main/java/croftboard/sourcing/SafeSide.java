@@ -20,7 +20,7 @@ final class SafeSide {
         double foodPrice = problem.prices().foodCostPrice().toDouble();
         double half = 2 + wastedItems(problem) + StapleNeeds.batches(problem) * (1 + foodPrice);
         for (WeekProblem.Resource r : problem.resources()) {
-            half += r.overtimeCentsPerHour() > 0 ? r.periods() : 0;
+            half += roundedPeriods(r);
         }
         return up(cents, half * 0.5);
     }
@@ -28,7 +28,12 @@ final class SafeSide {
     /** For a bound over all orders of one menu, whose staples and hands are known to the cent. */
     static long oneMenu(WeekProblem problem, double cents) {
         int dock = problem.prices().receivingResource();
-        return up(cents, 1 + 0.5 * wastedItems(problem) + (dock < 0 ? 0 : problem.resources().get(dock).periods()));
+        return up(cents, 1 + 0.5 * wastedItems(problem) + (dock < 0 ? 0 : roundedPeriods(problem.resources().get(dock))));
+    }
+
+    /** Where a minute costs whole cents nothing is rounded. */
+    private static int roundedPeriods(WeekProblem.Resource r) {
+        return r.overtimeCentsPerHour() % 60 == 0 ? 0 : r.periods();
     }
 
     private static long wastedItems(WeekProblem problem) {

@@ -47,8 +47,9 @@ public final class Sourcing {
         Orders better = answer.packs().map(p -> mended(menu, p)).map(p -> judged(menu, p, Optional.empty(), start.rounds()))
                 .filter(o -> o.complete() && (!start.complete() || o.valueCents() > start.valueCents())).orElse(start);
         OptionalLong most = answer.mostCents();
-        Optional<Long> proof = better.complete() && most.isPresent()
-                ? Optional.of(Math.max(most.getAsLong(), better.valueCents())) : Optional.empty();
+        // A proof that its own plan contradicts proves nothing.
+        Optional<Long> proof = better.complete() && most.isPresent() && most.getAsLong() >= better.valueCents()
+                ? Optional.of(most.getAsLong()) : Optional.empty();
         return new Orders(better.packs(), better.complete(), better.valueCents(), proof, better.rounds());
     }
 
