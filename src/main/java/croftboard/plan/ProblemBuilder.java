@@ -59,7 +59,7 @@ public final class ProblemBuilder {
                 calendar.prepDays(), List.copyOf(slots.slots), items(par), ComponentBuilder.all(book, index, facts),
                 par.offers(), List.copyOf(market.deliveries), ResourceBuilder.all(book, calendar),
                 List.copyOf(stock.items), List.copyOf(stock.components),
-                joined(stock.items, stock.loose), prices(week), slots.eventCents);
+                List.copyOf(stock.loose), prices(week), slots.eventCents);
         Map<String, Map<String, String>> swaps = new java.util.TreeMap<>();
         book.recipes().values().stream().filter(r -> r.worthOnly().isEmpty()).forEach(r -> {
             Map<String, String> own = facts.swaps(r.id());
@@ -68,13 +68,6 @@ public final class ProblemBuilder {
             }
         });
         return new Built(problem, List.copyOf(slots.keptFaults), swaps, market.gone());
-    }
-
-    private static List<WeekProblem.ItemStock> joined(List<WeekProblem.ItemStock> stock,
-            List<WeekProblem.ItemStock> loose) {
-        List<WeekProblem.ItemStock> all = new ArrayList<>(stock);
-        all.addAll(loose);
-        return List.copyOf(all);
     }
 
     private List<WeekProblem.Item> items(ParOrders par) {
