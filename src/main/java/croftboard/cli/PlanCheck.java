@@ -14,6 +14,11 @@ interface PlanCheck {
      */
     Verdict check(Book book, WeekPlan plan, Given given, Optional<LocalDateTime> now);
 
+    /** A moment at which the same deliveries could be ordered as when the plan was made. */
+    static Optional<LocalDateTime> asOf(WeekPlan plan) {
+        return plan.inputs().gone().map(g -> g.plusNanos(1));
+    }
+
     /** @param holds nothing was found wrong. @param sentence for people, ends with a full stop */
     record Verdict(boolean holds, String sentence) { }
 }

@@ -49,7 +49,7 @@ final class PostCommand implements Callable<Integer> {
         if (!plan.fingerprint().equals(book.fingerprint())) {
             err.println("croftboard: the book has changed since this plan was made");
         } else {
-            PlanCheck.Verdict verdict = tools.check().check(book, plan, plans.given(plan.week(), book), Optional.empty());
+            PlanCheck.Verdict verdict = tools.check().check(book, plan, plans.given(plan.week(), book), PlanCheck.asOf(plan));
             if (!verdict.holds()) {
                 return refuse(List.of(verdict.sentence()));
             }

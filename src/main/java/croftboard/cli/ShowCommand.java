@@ -74,7 +74,7 @@ final class ShowCommand implements Callable<Integer> {
 
     private String verdict(Book book, WeekPlan plan) {
         return plan.fingerprint().equals(book.fingerprint()) ? tools.check()
-                .check(book, plan, at.plans().given(plan.week(), book), Optional.empty()).sentence()
+                .check(book, plan, at.plans().given(plan.week(), book), PlanCheck.asOf(plan)).sentence()
                 : "the book has changed since, so this plan cannot be checked against it.";
     }
 }

@@ -17,7 +17,7 @@ import java.util.OptionalLong;
  */
 record Budget(int runs, long tries, long menuMillis, int memory, int rounds, long exactMillis, long nodes) {
     /** Menus that two searches side by side look at in a millisecond on a small machine; only the memory hangs on it. */
-    private static final int TRIES_PER_MILLI = 40;
+    private static final int TRIES_PER_MILLI = 60;
     private static final int ROUNDS = 20_000;
     private static final int QUICK_ROUNDS = 6_000;
     private static final int STEP_RUNS = 2;
@@ -40,6 +40,6 @@ record Budget(int runs, long tries, long menuMillis, int memory, int rounds, lon
     }
 
     private static int memory(long tries) {
-        return (int) Math.max(4, Math.min(400, tries / 12_000));
+        return (int) Math.max(4, Math.min(500, tries / 4_000));
     }
 }

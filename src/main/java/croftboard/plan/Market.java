@@ -30,6 +30,7 @@ final class Market {
     private final Optional<LocalDateTime> now;
     private final RecipeTree tree;
     private final Optional<LocalCheck> local;
+    private Optional<LocalDateTime> gone = Optional.empty();
     final List<WeekProblem.Delivery> deliveries = new ArrayList<>();
     final List<WeekProblem.Offer> offers = new ArrayList<>();
     private final Map<String, Ratio> cheapest = new TreeMap<>();
@@ -62,6 +63,7 @@ final class Market {
         }
         LocalDateTime cutOff = delivery.get().cutOffFor(date);
         if (now.isPresent() && cutOff.isBefore(now.get())) {
+            gone = gone.filter(g -> g.isAfter(cutOff)).or(() -> Optional.of(cutOff));
             return;
         }
         List<Pack> packs = packsOn(vendor, date);
@@ -79,6 +81,11 @@ final class Market {
             offers.addAll(here);
             here.forEach(o -> deliveryDays[o.item()] |= 1L << day);
         }
+    }
+
+    /** The last cut-off that is past. */
+    Optional<LocalDateTime> gone() {
+        return gone;
     }
 
     /** One offer of the vendor with what is expected of it on a date. */
@@ -134,7 +141,9 @@ final class Market {
         }
         int min = Math.min(max, Math.max(0, committed(vendor, offer, date) - ordered));
         if (max > 0) {
-            cheapest.merge(offer.item(), Ratio.of(pack.price.value()).over(grams), Ratio::min);
+            long lowest = tiers.stream().filter(t -> t.packs() <= max).mapToLong(WeekProblem.Tier::priceCents).min()
+                    .orElse(pack.price.value());
+            cheapest.merge(offer.item(), Ratio.of(lowest).over(grams), Ratio::min);
         }
         LocalCheck.Verdict verdict = local.map(l -> l.of(vendor, offer))
                 .orElse(new LocalCheck.Verdict(LocalCheck.Answer.UNCLASSIFIED, "no definition of local in force"));
@@ -143,19 +152,24 @@ final class Market {
                 WeekProblem.Locality.valueOf(verdict.answer().name()), verdict.why(), pack.listed);
     }
 
-    /** Packs promised for that delivery: a commitment falls on the first delivery of its week that carries the offer. */
+    /**
+     * Packs promised for that delivery: a commitment falls on the first delivery of its week that carries the offer, is
+     * not closed and can still be ordered.
+     */
     private int committed(Vendor vendor, Vendor.Offer offer, LocalDate date) {
         IsoWeek week = IsoWeek.of(date);
         boolean first = java.util.stream.IntStream.range(0, (int) java.time.temporal.ChronoUnit.DAYS
                 .between(week.monday(), date)).mapToObj(week.monday()::plusDays)
-                .noneMatch(d -> vendor.deliveries().stream().anyMatch(x -> x.day() == d.getDayOfWeek())
+                .noneMatch(d -> !calendar.closed(calendar.day(d)) && vendor.mayBuy().map(m -> m.holds(d)).orElse(true)
+                        && vendor.deliveries().stream().anyMatch(
+                        x -> x.day() == d.getDayOfWeek() && !now.map(x.cutOffFor(d)::isBefore).orElse(false))
                         && (offer.on().isEmpty() || offer.on().contains(d.getDayOfWeek())));
         return !first || !week.equals(calendar.week()) ? 0 : vendor.commitments().stream()
                 .filter(c -> c.item().equals(offer.item()) && c.pack().equals(offer.pack()) && c.weeks().holds(week))
                 .mapToInt(Vendor.Commitment::packs).sum();
     }
 
-    /** Cheapest cents a gram (AP) of the week; where nothing is offered, of any offer of the year; zero when free. */
+    /** Cheapest cents a gram (AP) of the week, price breaks that can be reached among them; where nothing is offered, of any offer of the year; zero when free. */
     Ratio centsPerGram(String item) {
         Ratio found = cheapest.get(item);
         if (found != null || book.ingredient(item).free()) {

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Makes one week's plan: turns the book into a problem of numbers, has it solved, and names things again. With steps in
- * place of time the same inputs give the same plan, byte for byte.
+ * Makes one week's plan: turns the book into a problem of numbers, has it solved, and names things
+ * again. With steps in place of time the same inputs give the same plan, byte for byte.
  */
 public final class Planner {
     private final Book book;
@@ -23,13 +23,14 @@ public final class Planner {
     /** @throws IllegalStateException only for a fault of our own */
     public PlanAnswer plan(PlanRequest request) {
         Natives.startLoading();
-        ProblemBuilder.Built built = ProblemBuilder.build(book, request.week(), request.keep(), request.given(), now);
+        ProblemBuilder.Built built =
+                ProblemBuilder.build(book, request.week(), request.keep(), request.given(), now);
         if (!built.keptFaults().isEmpty()) {
             return new PlanAnswer.Refused(built.keptFaults());
         }
         Budget budget = Budget.of(request.time(), request.steps());
-        WeekSolver solver = new WeekSolver(built.problem(), budget, request.seed(), told(request, built, budget),
-                request.stop());
+        WeekSolver solver = new WeekSolver(built.problem(), budget, request.seed(),
+                told(request, built, budget), request.stop());
         WeekSolver.Solved solved = solver.solve(StartMenu.of(built.problem(), request.from()));
         return new PlanAnswer.Planned(plan(request, built, budget, solved), request.stop().getAsBoolean());
     }
@@ -50,7 +51,8 @@ public final class Planner {
 
     private WeekPlan plan(PlanRequest request, ProblemBuilder.Built built, Budget budget, WeekSolver.Solved solved) {
         WeekPlan.Inputs inputs = new WeekPlan.Inputs(request.seed(), budget.tries(), budget.rounds(), budget.nodes(),
-                new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()));
+                new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()),
+                built.gone());
         WeekPlan.Proof proof = new WeekPlan.Proof(solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());
         return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs())
                 .assemble(inputs, proof);

@@ -35,9 +35,11 @@ public final class ProblemBuilder {
 
     /**
      * @param keptFaults what was asked to keep and cannot be meant; empty when all is well
+     * @param gone the last cut-off that is past, of deliveries that the week could have used
      * @param swaps by dish: ingredients replaced by their declared substitute this week
      */
-    public record Built(WeekProblem problem, List<String> keptFaults, Map<String, Map<String, String>> swaps) { }
+    public record Built(WeekProblem problem, List<String> keptFaults, Map<String, Map<String, String>> swaps,
+            Optional<LocalDateTime> gone) { }
 
     /**
      * @param kept dish by slot id
@@ -57,7 +59,7 @@ public final class ProblemBuilder {
                 calendar.prepDays(), List.copyOf(slots.slots), items(par), ComponentBuilder.all(book, index, facts),
                 par.offers(), List.copyOf(market.deliveries), ResourceBuilder.all(book, calendar),
                 List.copyOf(stock.items), List.copyOf(stock.components),
-                joined(stock.items, stock.loose), prices(week), slots.eventCents);
+                List.copyOf(stock.loose), prices(week), slots.eventCents);
         Map<String, Map<String, String>> swaps = new java.util.TreeMap<>();
         book.recipes().values().stream().filter(r -> r.worthOnly().isEmpty()).forEach(r -> {
             Map<String, String> own = facts.swaps(r.id());
@@ -65,14 +67,7 @@ public final class ProblemBuilder {
                 swaps.put(r.id(), own);
             }
         });
-        return new Built(problem, List.copyOf(slots.keptFaults), swaps);
-    }
-
-    private static List<WeekProblem.ItemStock> joined(List<WeekProblem.ItemStock> stock,
-            List<WeekProblem.ItemStock> loose) {
-        List<WeekProblem.ItemStock> all = new ArrayList<>(stock);
-        all.addAll(loose);
-        return List.copyOf(all);
+        return new Built(problem, List.copyOf(slots.keptFaults), swaps, market.gone());
     }
 
     private List<WeekProblem.Item> items(ParOrders par) {

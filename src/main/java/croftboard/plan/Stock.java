@@ -66,7 +66,8 @@ final class Stock {
 
     /** An opened package that needs cold is good for seven days, the day of opening included, and never longer than unopened. */
     private Days opened(Days lot, Ingredient ingredient, OnHand row) {
-        if (row.opened().isEmpty() || ingredient.tcs() == Ingredient.Tcs.NO || row.frozen().isPresent()) {
+        if (row.opened().isEmpty() || ingredient.tcs() == Ingredient.Tcs.NO
+                || ingredient.storage() != Ingredient.Storage.WALK_IN || row.frozen().isPresent()) {
             return lot;
         }
         LocalDate last = UseBy.opened(row.opened().get(), calendar.date(lot.until));

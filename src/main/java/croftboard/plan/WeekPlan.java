@@ -34,9 +34,10 @@ public record WeekPlan(IsoWeek week, String fingerprint, Inputs inputs, List<Ser
      * @param tries menus looked at in each search run; 0: limited by the clock
      * @param kept dish by slot id
      * @param from the plan it started from
+     * @param gone the last cut-off that was past: deliveries with it or an earlier one could not be ordered; empty: none
      */
     public record Inputs(long seed, long tries, int rounds, long nodes, SortedMap<String, String> kept,
-            Optional<String> from) { }
+            Optional<String> from, Optional<LocalDateTime> gone) { }
 
     /**
      * A slot and what stands there.

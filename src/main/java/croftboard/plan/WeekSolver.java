@@ -17,9 +17,9 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 
 /**
- * Chooses dishes and packs for one week given as numbers: a greedy menu with its orders at once; then what local money is
- * worth and a bound over all menus; several menu searches, each with its orders; exact orders for the best. At every
- * moment the best so far can be had. Knows no book. One object solves once.
+ * Chooses dishes and packs for one week given as numbers: a greedy menu with its orders at once; then
+ * what local money is worth and a bound over all menus; several menu searches, each with its orders;
+ * exact orders for the best. Each better one is told at once. Knows no book. One object solves once.
  */
 final class WeekSolver {
     private static final int FIRST_ROUNDS = 400;
@@ -73,7 +73,8 @@ final class WeekSolver {
     Solved solve(int[] start) {
         listener.doing("first menu");
         MenuSearch.Found greedy = new MenuSearch(problem, localWorth).greedy(start);
-        take(greedy.choice(), new Sourcing(problem, localWorth).search(greedy.choice(), seed, FIRST_ROUNDS, () -> false));
+        Sourcing sourcing = new Sourcing(problem, localWorth);
+        take(greedy.choice(), sourcing.search(greedy.choice(), seed, FIRST_ROUNDS, () -> false));
         if (!stop.getAsBoolean()) {
             listener.doing("what no plan can pass");
             relax();
@@ -102,8 +103,8 @@ final class WeekSolver {
 
     private void tryEveryMenu() {
         listener.doing("every menu");
-        EveryMenu all = new EveryMenu(problem, new Sourcing(problem, localWorth), seed, best.choice, best.orders,
-                best.complete);
+        EveryMenu all = new EveryMenu(problem, new Sourcing(problem, localWorth), seed, best.choice,
+                best.orders, best.complete);
         all.run(stop);
         take(all.menu(), all.orders());
     }
@@ -138,9 +139,11 @@ final class WeekSolver {
     private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }
 
     private Run run(int[] start, long own) {
-        MenuSearch.Effort effort = new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
+        MenuSearch.Effort effort =
+                new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         MenuSearch.Found menu = new MenuSearch(problem, localWorth).search(start, own, effort, stop);
-        return new Run(menu, new Sourcing(problem, localWorth).search(menu.choice(), own, budget.rounds(), () -> false));
+        return new Run(menu, new Sourcing(problem, localWorth)
+                .search(menu.choice(), own, budget.rounds(), () -> false));
     }
 
     private void settle() {
@@ -154,7 +157,7 @@ final class WeekSolver {
         }
     }
 
-    /** Keeps the better of two: a complete one before any other, then the one worth more, then the one proved. */
+    /** Keeps the better of two: the complete one, then the one worth more, then the one proved. */
     private void take(int[] menu, Sourcing.Orders found) {
         Solved now = solved(menu, found);
         boolean better = best == null || now.complete && !best.complete
@@ -172,7 +175,8 @@ final class WeekSolver {
     private Solved solved(int[] menu, Sourcing.Orders found) {
         Workload work = Workload.of(problem, menu);
         Buying buying = Buying.of(problem, work.needMg(), found.packs());
-        boolean complete = new MissingMusts(Names.IDS, problem, menu, found.packs(), work, buying).list().isEmpty();
+        boolean complete = new MissingMusts(Names.IDS, problem, menu, found.packs(), work, buying)
+                .list().isEmpty();
         return new Solved(menu, found, complete, bound, how);
     }
 }

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * {@code Bench FOLDER [demo] [random] [start] [--seconds N] [--print]}: measures the parts named, or all, and writes
- * their sections of {@code docs/benchmarks.md}; with {@code --print} only prints them.
+ * {@code Bench FOLDER [demo] [random] [start] [--seconds N] [--print]}: measures the parts named, or
+ * all, and writes their sections of {@code docs/benchmarks.md}; with {@code --print} only prints them.
  */
 public final class Bench {
     private static final int SECONDS = 20;
@@ -25,14 +25,16 @@ public final class Bench {
                 case "--seconds" -> seconds = Integer.parseInt(args[++a]);
                 case "--print" -> print = true;
                 case "demo", "random", "start" -> parts.add(args[a]);
-                default -> throw new IllegalArgumentException(args[a] + " -> demo, random, start, --seconds N or --print");
+                default -> throw new IllegalArgumentException(
+                        args[a] + " -> demo, random, start, --seconds N or --print");
             }
         }
         List<String> wanted = parts.isEmpty() ? List.of("demo", "random", "start") : parts;
         Duration time = Duration.ofSeconds(seconds);
         Sections document = new Sections(folder.resolve("docs/benchmarks.md"));
         for (String part : wanted) {
-            String command = "./bench " + part + (seconds == SECONDS ? "" : " --seconds " + seconds);
+            String command = "./bench " + part
+                    + (seconds == SECONDS || part.equals("start") ? "" : " --seconds " + seconds);
             String load = Machine.load();
             String figures = switch (part) {
                 case "demo" -> Weeks.demo(folder, time);

@@ -22,6 +22,7 @@ final class Sections {
         if (from < 0 || to < from) {
             throw new IllegalStateException(file + " lacks the marks " + begin + " and " + end);
         }
-        Files.writeString(file, all.substring(0, from + begin.length()) + "\n" + text.strip() + "\n" + all.substring(to));
+        String before = all.substring(0, from + begin.length());
+        Files.writeString(file, before + "\n" + text.strip() + "\n" + all.substring(to));
     }
 }

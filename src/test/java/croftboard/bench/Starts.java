@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** How long commands take from the shell, beside a Java machine that does nothing, and the memory of a plan. */
+/** How long commands take, beside a Java machine that does nothing, and the memory of a plan. */
 final class Starts {
     private static final int TIMES = 5;
     private static final String FIRST_PLAN = "First complete plan";
@@ -67,8 +67,10 @@ final class Starts {
 
     private String table(Map<String, List<Double>> seconds) {
         double bare = MeasuredWeek.median(seconds.values().iterator().next());
-        StringBuilder text = new StringBuilder("Wall clock, median of " + TIMES + " after one unmeasured; commands take turns.\n\n"
-                + "| command | s | times the bare machine | lowest s | highest s |\n|---|---:|---:|---:|---:|\n");
+        StringBuilder text = new StringBuilder("Wall clock, median of ").append(TIMES)
+                .append(" after one unmeasured; commands take turns.\n\n")
+                .append("| command | s | times the bare machine | lowest s | highest s |\n")
+                .append("|---|---:|---:|---:|---:|\n");
         seconds.forEach((name, all) -> {
             double median = MeasuredWeek.median(all);
             text.append(Weeks.row(name, two(median), String.format(Locale.ROOT, "%.1f", median / bare),
@@ -82,7 +84,8 @@ final class Starts {
     }
 
     private ProcessBuilder start(List<String> words) {
-        return new ProcessBuilder(words).directory(folder.toFile()).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        return new ProcessBuilder(words).directory(folder.toFile())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD);
     }
 
     private double seconds(Command command) throws IOException, InterruptedException {
@@ -120,15 +123,17 @@ final class Starts {
         while (!process.waitFor(100, TimeUnit.MILLISECONDS)) {
             peak = Math.max(peak, peakKilobytes(process.pid()));
         }
-        return "`CROFTBOARD_JAVA_OPTS=-Xmx512m ./croftboard plan " + WEEK + "` " + (process.exitValue() == 0 ? "passes"
-                : "ends with exit code " + process.exitValue()) + (peak == 0 ? "."
-                        : "; the process held at most " + peak / 1024 + " MB, native memory included.") + "\n";
+        String end = process.exitValue() == 0 ? "passes" : "ends with exit code " + process.exitValue();
+        String most = peak == 0 ? ""
+                : "; the process held at most " + peak / 1024 + " MB, native memory included";
+        return "`CROFTBOARD_JAVA_OPTS=-Xmx512m ./croftboard plan " + WEEK + "` " + end + most + ".\n";
     }
 
     private static long peakKilobytes(long pid) {
         try {
-            return Files.readAllLines(Path.of("/proc/" + pid + "/status")).stream().filter(l -> l.startsWith("VmHWM"))
-                    .mapToLong(l -> Long.parseLong(l.replaceAll("\\D", ""))).findFirst().orElse(0);
+            return Files.readAllLines(Path.of("/proc/" + pid + "/status")).stream()
+                    .filter(l -> l.startsWith("VmHWM")).mapToLong(l -> Long.parseLong(l.replaceAll("\\D", "")))
+                    .findFirst().orElse(0);
         } catch (IOException e) {
             return 0;
         }

@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** Weeks solved within a time, as two tables: how good the plans are, and how well the search judged its menus. */
+/** Weeks solved within a time, as two tables: how good the plans are, how well the search judged its menus. */
 final class Weeks {
     private static final List<String> DEMO = List.of("2027-W33", "2027-W03", "2027-W16", "2027-W41");
     private static final int RANDOM = 10;
@@ -30,8 +30,8 @@ final class Weeks {
         Book book = ((BookReading.Read) BookReader.read(folder)).book();
         List<MeasuredWeek> weeks = new ArrayList<>();
         for (String week : DEMO) {
-            WeekProblem problem = ProblemBuilder.build(book, IsoWeek.parse(week).orElseThrow(), Map.of(), Given.NOTHING,
-                    Optional.empty()).problem();
+            WeekProblem problem = ProblemBuilder.build(book, IsoWeek.parse(week).orElseThrow(), Map.of(),
+                    Given.NOTHING, Optional.empty()).problem();
             weeks.add(MeasuredWeek.of(problem, time, 1));
         }
         return tables(weeks, time);
@@ -48,21 +48,24 @@ final class Weeks {
     private static String tables(List<MeasuredWeek> weeks, Duration time) {
         StringBuilder text = new StringBuilder();
         text.append(time.toSeconds()).append(" s a week, seed 1, money in dollars.\n\n")
-                .append("| week | slots | value | no menu passes | gap | % of value | % of purchases | no order of this menu passes"
-                        + " | gap | % of value | median packs an item | broken promises |\n|---").append("|---:".repeat(11)).append("|\n");
+                .append(head("week", "slots", "value", "no menu passes", "gap", "% of value", "% of purchases",
+                        "no order of this menu passes", "gap", "% of value", "median packs an item",
+                        "broken promises"));
         weeks.forEach(w -> text.append(quality(w)));
-        text.append(medians(weeks)).append("\n| week | menus tried a second by one search | menus misjudged by, median | lowest | highest"
-                + " | median, % of value |\n|---").append("|---:".repeat(5)).append("|\n");
+        text.append(medians(weeks)).append("\n")
+                .append(head("week", "menus tried a second by one search", "menus misjudged by, median", "lowest",
+                        "highest", "median, % of value"));
         weeks.forEach(w -> text.append(judgement(w)));
         return text.toString();
     }
 
     private static String quality(MeasuredWeek w) {
-        return row(w.name() + (w.complete() ? "" : " (not complete)"), Integer.toString(w.slots()), dollars(w.value()),
-                w.bestAtAll().map(Weeks::dollars).orElse(NONE), gap(w, w.bestAtAll()), percent(w, w.bestAtAll(), w.value()),
-                percent(w, w.bestAtAll(), w.purchases()), w.bestForMenu().map(Weeks::dollars).orElse(NONE),
-                gap(w, w.bestForMenu()), percent(w, w.bestForMenu(), w.value()), number("%.1f", w.medianPacks()),
-                dollars(w.broken()));
+        Optional<Long> all = w.bestAtAll();
+        Optional<Long> one = w.bestForMenu();
+        return row(w.name() + (w.complete() ? "" : " (not complete)"), Integer.toString(w.slots()),
+                dollars(w.value()), all.map(Weeks::dollars).orElse(NONE), gap(w, all), percent(w, all, w.value()),
+                percent(w, all, w.purchases()), one.map(Weeks::dollars).orElse(NONE), gap(w, one),
+                percent(w, one, w.value()), number("%.1f", w.medianPacks()), dollars(w.broken()));
     }
 
     private static String medians(List<MeasuredWeek> weeks) {
@@ -108,6 +111,10 @@ final class Weeks {
 
     private static String number(String form, double value) {
         return String.format(Locale.ROOT, form, value);
+    }
+
+    private static String head(String... cells) {
+        return row(cells) + "|---" + "|---:".repeat(cells.length - 1) + "|\n";
     }
 
     static String row(String... cells) {

@@ -23,14 +23,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The real program is killed at random moments of {@code plan}: no half plan, the book as it was, nothing left in the
- * temp folder, and the next plan succeeds. How often the slow test kills: {@code -Dcroftboard.kills=N}.
+ * The real program is killed at random moments of {@code plan}: no half plan, the book as it was,
+ * nothing left in the temp folder, and the next plan succeeds. How often the slow test kills: {@code -Dcroftboard.kills=N}.
  */
 class PlanKillTest {
     private static final Path SMALL = Path.of("src/test/resources/kitchens/small");
     private static final IsoWeek WEEK = new IsoWeek(2027, 33);
     private static final long LEFT_IN_TEMP = 1_000_000;
-    private static final List<List<String>> PLANS = List.of(List.of("--steps", "400"), List.of("--time", "2s"));
+    private static final List<List<String>> PLANS =
+            List.of(List.of("--steps", "400"), List.of("--time", "2s"));
     @TempDir
     private Path folder;
     private Path book;
@@ -92,10 +93,10 @@ class PlanKillTest {
     }
 
     private Process start(List<String> how) throws IOException {
-        List<String> words = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC", "-Djava.io.tmpdir=" + temp, "-Dcroftboard.cache=" + cache, "-cp",
-                System.getProperty("java.class.path"), Main.class.getName(), "plan", WEEK.toString(), "--book",
-                book.toString()));
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        List<String> words = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-Djava.io.tmpdir=" + temp,
+                "-Dcroftboard.cache=" + cache, "-cp", System.getProperty("java.class.path"), Main.class.getName(),
+                "plan", WEEK.toString(), "--book", book.toString()));
         words.addAll(how);
         return new ProcessBuilder(words).redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD).start();

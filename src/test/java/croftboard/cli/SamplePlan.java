@@ -43,7 +43,7 @@ public final class SamplePlan {
     private static WeekPlan plan(String fingerprint, List<WeekPlan.Missing> missing) {
         TreeMap<String, java.util.SortedMap<String, String>> swaps = new TreeMap<>();
         swaps.put("lentil-bake", new TreeMap<>(java.util.Map.of("thyme", "thyme-dried")));
-        return new WeekPlan(WEEK, fingerprint, new WeekPlan.Inputs(7, 200, 400, 1000, new TreeMap<>(), Optional.empty()),
+        return new WeekPlan(WEEK, fingerprint, new WeekPlan.Inputs(7, 200, 400, 1000, new TreeMap<>(), Optional.empty(), Optional.empty()),
                 menu(), batches(), orders(), List.of(), List.of(), surplus(), account(), promises(),
                 new WeekPlan.Share("grown in New York State or within 150 straight-line miles of the store",
                         Ratio.of(50, 100), 20_600, 13_800, 11_100),

@@ -7,7 +7,6 @@ import croftboard.book.Vendor;
 import croftboard.book.file.BookReader;
 import croftboard.book.file.BookReading;
 import croftboard.measure.Ratio;
-import croftboard.measure.WeekRange;
 import croftboard.need.RecipeTree;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +17,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The book at the root of the repository, read once, and the plain questions a cook and a manager ask of it. */
+/**
+ * The book at the root of the repository, read once, and the plain questions a cook and a manager ask of
+ * it.
+ */
 final class DemoBook {
     static final Path ROOT = root();
     static final BookReading READING = BookReader.read(ROOT);
@@ -30,7 +32,8 @@ final class DemoBook {
     /** The folder above (or at) the working directory that holds kitchen/ and pom.xml. */
     private static Path root() {
         Path here = Path.of("").toAbsolutePath();
-        while (here != null && !(Files.exists(here.resolve("pom.xml")) && Files.exists(here.resolve("kitchen")))) {
+        while (here != null && !(Files.exists(here.resolve("pom.xml"))
+                && Files.exists(here.resolve("kitchen")))) {
             here = here.getParent();
         }
         if (here == null) {
@@ -48,7 +51,8 @@ final class DemoBook {
     }
 
     static Stream<Vendor.Offer> offers(String item) {
-        return BOOK.vendors().values().stream().flatMap(v -> v.offers().stream()).filter(o -> o.item().equals(item));
+        return BOOK.vendors().values().stream().flatMap(v -> v.offers().stream()).filter(o -> o.item()
+                .equals(item));
     }
 
     /** Weeks 1 to 53 in which the dish stands in the calendar. */
@@ -65,10 +69,6 @@ final class DemoBook {
         return weeks.stream().anyMatch(e -> e.packs() > 0 && e.weeks().holds(week));
     }
 
-    static boolean holds(WeekRange range, int week) {
-        return range.holds(week);
-    }
-
     /** List price of one pack, cents a gram as purchased. */
     static double centsPerGram(Vendor.Offer offer) {
         return offer.price().value()
@@ -80,7 +80,10 @@ final class DemoBook {
         return new TreeSet<>(TREE.purchased(recipe).keySet());
     }
 
-    /** Grams of what goes into one standard batch, less what cooking takes away, over what the card says it makes. */
+    /**
+     * Grams of what goes into one standard batch, less what cooking takes away, over what the card says
+     * it makes.
+     */
     static double balance(Recipe recipe) {
         Ratio in = TREE.lines(recipe).stream().map(RecipeTree.Weighed::ep).reduce(Ratio.ZERO, Ratio::plus);
         return in.times(Ratio.ONE.minus(recipe.loss())).over(recipe.makes().base()).toDouble();

@@ -38,7 +38,8 @@ class DemoBookTest {
         assertThat(book.ingredients()).hasSizeGreaterThanOrEqualTo(130);
         assertThat(book.vendors()).hasSize(15);
         assertThat(book.seasons().events()).hasSize(2);
-        assertThat(book.lists().keySet()).containsExactlyInAnyOrder(new IsoWeek(2027, 33), new IsoWeek(2027, 34),
+        assertThat(book.lists().keySet()).containsExactlyInAnyOrder(new IsoWeek(2027, 33),
+                new IsoWeek(2027, 34),
                 new IsoWeek(2027, 41));
     }
 
@@ -74,12 +75,17 @@ class DemoBookTest {
 
     @Test
     void names_areNeverUsedTwice() {
-        assertThat(book.recipes().values()).extracting(r -> r.name().toLowerCase(Locale.ROOT)).doesNotHaveDuplicates();
-        assertThat(book.ingredients().values()).extracting(i -> i.name().toLowerCase(Locale.ROOT)).doesNotHaveDuplicates();
+        assertThat(book.recipes().values()).extracting(r -> r.name().toLowerCase(Locale.ROOT))
+                .doesNotHaveDuplicates();
+        assertThat(book.ingredients().values()).extracting(i -> i.name().toLowerCase(Locale.ROOT))
+                .doesNotHaveDuplicates();
         assertThat(book.vendors().values()).extracting(Vendor::name).doesNotHaveDuplicates();
     }
 
-    /** On a board of one course a guest tells two dishes apart: they share less than three quarters of their words. */
+    /**
+     * On a board of one course a guest tells two dishes apart: they share less than three quarters of
+     * their words.
+     */
     @Test
     void dishesOfOneCourse_areNotNamedNearlyAlike() {
         List<Recipe> all = DemoBook.dishes().toList();
@@ -97,15 +103,18 @@ class DemoBookTest {
 
     private static double sharedWords(String a, String b) {
         List<String> little = List.of("with", "and", "of", "in", "a", "the", "on", "or", "over");
-        List<String> x = Stream.of(a.toLowerCase(Locale.ROOT).split("[^a-z]+")).filter(w -> !little.contains(w)).distinct().toList();
-        List<String> y = Stream.of(b.toLowerCase(Locale.ROOT).split("[^a-z]+")).filter(w -> !little.contains(w)).distinct().toList();
+        List<String> x = Stream.of(a.toLowerCase(Locale.ROOT).split("[^a-z]+"))
+                .filter(w -> !little.contains(w)).distinct().toList();
+        List<String> y = Stream.of(b.toLowerCase(Locale.ROOT).split("[^a-z]+"))
+                .filter(w -> !little.contains(w)).distinct().toList();
         return (double) x.stream().filter(y::contains).count() / Math.min(x.size(), y.size());
     }
 
     @Test
     void events_fallOnOpenDays() {
         assertThat(book.seasons().events()).extracting(Seasons.Event::date).allMatch(d ->
-                book.kitchen().open().contains(d.getDayOfWeek()) && !book.seasons().closures().containsKey(d));
+                book.kitchen().open().contains(d.getDayOfWeek()) && !book.seasons().closures()
+                        .containsKey(d));
     }
 
     @Test

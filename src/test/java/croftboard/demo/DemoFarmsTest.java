@@ -19,14 +19,19 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** The vendors of the demo book: packs that hold what their words say, and food there when a dish in season needs it. */
+/**
+ * The vendors of the demo book: packs that hold what their words say, and food there when a dish in
+ * season needs it.
+ */
 class DemoFarmsTest {
     private static final String NUMBER = "(\\d+-\\d+/\\d+|\\d+/\\d+|\\d+)";
-    private static final Pattern OF_SOME = Pattern.compile("(\\d+) (?:cans|tubs|clamshells|bags) of " + NUMBER + " (lb|oz)");
+    private static final Pattern OF_SOME = Pattern.compile(
+            "(\\d+) (?:cans|tubs|clamshells|bags) of " + NUMBER + " (lb|oz)");
     private static final Pattern WEIGHT = Pattern.compile(NUMBER + " (lb|oz)\\b");
     private static final Pattern COUNTED = Pattern.compile("(?:bag of )?" + NUMBER
             + " (dozen|loaves|heads|gallon|quart|L|can)\\b.*");
-    private static final Map<String, String> UNITS = Map.of("loaves", "loaf", "heads", "head", "gallon", "gal", "quart", "qt",
+    private static final Map<String, String> UNITS = Map.of("loaves", "loaf", "heads", "head", "gallon",
+            "gal", "quart", "qt",
             "L", "L", "can", "can");
 
     /** By the words of the pack: the weight it names, or its pieces or volume by the shelf's own measure. */
@@ -40,7 +45,8 @@ class DemoFarmsTest {
             if (says > 0) {
                 tried.add(o.pack());
                 if (Math.abs(holds / says - 1) > 0.03) {
-                    wrong.add(v.id() + " " + o.item() + ", " + o.pack() + ": " + holds + " g, by its words " + says + " g");
+                    wrong.add(v.id() + " " + o.item() + ", " + o.pack() + ": " + holds
+                            + " g, by its words " + says + " g");
                 }
             }
         }));
@@ -49,7 +55,8 @@ class DemoFarmsTest {
     }
 
     private static double saidGrams(Vendor.Offer offer) {
-        String pack = offer.pack().contains("split: 1 bag") ? offer.pack().replaceFirst("^\\d+ bags of ", "") : offer.pack();
+        String pack = offer.pack().contains("split: 1 bag") ? offer.pack().replaceFirst("^\\d+ bags of ",
+                "") : offer.pack();
         Matcher some = OF_SOME.matcher(pack);
         if (some.find()) {
             return mass(some.group(2), some.group(3)) * Integer.parseInt(some.group(1));
@@ -72,21 +79,28 @@ class DemoFarmsTest {
     }
 
     private static double mass(String number, String unit) {
-        return new Amount(Amount.number(number).orElseThrow(), Unit.named(unit).orElseThrow()).base().toDouble();
+        return new Amount(Amount.number(number).orElseThrow(), Unit.named(unit).orElseThrow()).base()
+                .toDouble();
     }
 
-    /** A piece used and a piece bought are the same piece: by count, the need of shelled eggs is met by as many eggs. */
+    /**
+     * A piece used and a piece bought are the same piece: by count, the need of shelled eggs is met by as
+     * many eggs.
+     */
     @Test
     void pieces_areBoughtByThePiece() {
-        for (String item : List.of("egg", "pita", "tortilla-wheat", "roll-soft", "corn-ear", "bread-whole-wheat",
+        for (String item : List.of("egg", "pita", "tortilla-wheat", "roll-soft", "corn-ear",
+                "bread-whole-wheat",
                 "bread-sourdough", "focaccia")) {
             assertThat(DemoBook.offers(item)).as(item).isNotEmpty()
                     .allMatch(o -> o.holds().unit().kind() == Unit.Kind.COUNT);
         }
         Ingredient egg = DemoBook.ingredient("egg");
-        Ratio shelled = egg.measureFor(Unit.EACH, java.util.Optional.of("shelled")).orElseThrow().weighs().base();
+        Ratio shelled = egg.measureFor(Unit.EACH, java.util.Optional.of("shelled")).orElseThrow().weighs()
+                .base();
         Ratio whole = DemoBook.TREE.purchasedGrams(egg, new Amount(Ratio.ONE, Unit.EACH));
-        assertThat(shelled.over(egg.cuts().get("shelled").yield()).over(whole).toDouble()).isBetween(0.995, 1.005);
+        assertThat(shelled.over(egg.cuts().get("shelled").yield()).over(whole).toDouble()).isBetween(0.995,
+                1.005);
     }
 
     @Test
@@ -96,7 +110,8 @@ class DemoFarmsTest {
     }
 
     /**
-     * Every ingredient that a dish in season needs is on some delivery of the week or the one before, so that on every prep
+     * Every ingredient that a dish in season needs is on some delivery of the week or the one before, so
+     * that on every prep
      * day one of them is still within its storage life; hopes do not count, staples stand on the shelf.
      */
     @Test
@@ -126,8 +141,10 @@ class DemoFarmsTest {
     private static Set<Integer> arrivals(String item, int week) {
         Set<Integer> days = new TreeSet<>();
         int before = week == 1 ? 52 : week - 1;
-        DemoBook.BOOK.vendors().values().forEach(v -> v.offers().stream().filter(o -> o.item().equals(item)).forEach(o ->
-                v.deliveries().stream().map(Vendor.Delivery::day).filter(d -> o.on().isEmpty() || o.on().contains(d))
+        DemoBook.BOOK.vendors().values().forEach(v -> v.offers().stream().filter(o -> o.item().equals(item))
+                .forEach(o ->
+                v.deliveries().stream().map(Vendor.Delivery::day).filter(d -> o.on().isEmpty() || o.on()
+                        .contains(d))
                         .forEach(d -> {
                             if (sold(o, week)) {
                                 days.add(d.getValue() - 1);
@@ -144,7 +161,10 @@ class DemoFarmsTest {
                 && e.confidence() != Vendor.Confidence.HOPE);
     }
 
-    /** A grower's own crop stands in its weeks of seasons/crops.yaml, or comes from a store that is filled in autumn, or from a tunnel. */
+    /**
+     * A grower's own crop stands in its weeks of seasons/crops.yaml, or comes from a store that is filled
+     * in autumn, or from a tunnel.
+     */
     @Test
     void growersCalendar_staysWithinTheCropsOfTheRegion() {
         Map<String, Set<Integer>> crops = new TreeMap<>();
@@ -159,7 +179,8 @@ class DemoFarmsTest {
         List<String> out = new ArrayList<>();
         DemoBook.BOOK.vendors().values().stream().filter(v -> v.kind() == Vendor.Kind.GROWER)
                 .filter(v -> !v.id().equals("quenbeck-tunnels"))
-                .forEach(v -> v.offers().stream().filter(o -> crops.containsKey(o.item()) && grown(o)).forEach(o -> {
+                .forEach(v -> v.offers().stream().filter(o -> crops.containsKey(o.item()) && grown(o))
+                        .forEach(o -> {
                     int keeps = DemoBook.ingredient(o.item()).keepsDays() / 7;
                     for (int w = 1; w <= 52; w++) {
                         if (DemoBook.holds(o.weeks(), w) && !within(crops.get(o.item()), w, keeps)) {
@@ -174,7 +195,10 @@ class DemoFarmsTest {
         return offer.grownAt() instanceof Vendor.Whence.Here;
     }
 
-    /** In the weeks of a crop, a week early or late, or as long after as it keeps in the grower's own store. */
+    /**
+     * In the weeks of a crop, a week early or late, or as long after as it keeps in the grower's own
+     * store.
+     */
     private static boolean within(Set<Integer> weeks, int week, int keeps) {
         for (int back = -1; back <= Math.max(1, keeps); back++) {
             if (weeks.contains(Math.floorMod(week - back - 1, 52) + 1)) {
@@ -196,7 +220,8 @@ class DemoFarmsTest {
         for (int week = 1; week <= 53; week++) {
             int w = week;
             long items = DemoBook.BOOK.vendors().values().stream().filter(v -> v.kind() == Vendor.Kind.GROWER)
-                    .flatMap(v -> v.offers().stream()).filter(o -> sold(o, w)).map(Vendor.Offer::item).distinct().count();
+                    .flatMap(v -> v.offers().stream()).filter(o -> sold(o, w)).map(Vendor.Offer::item)
+                            .distinct().count();
             assertThat(items).as("W" + w).isGreaterThanOrEqualTo(10);
         }
     }

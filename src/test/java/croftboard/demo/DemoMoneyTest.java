@@ -10,8 +10,10 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /**
- * Prices of the demo book against the real offers of farms/. The base is the median over all offers of the year of an
- * ingredient, one pack at list price: what a manager who does not hunt for the cheapest grower pays. At the cheapest offer
+ * Prices of the demo book against the real offers of farms/. The base is the median over all offers of
+ * the year of an
+ * ingredient, one pack at list price: what a manager who does not hunt for the cheapest grower pays. At
+ * the cheapest offer
  * of the year a dish may fall a little below the floor.
  */
 class DemoMoneyTest {
@@ -34,13 +36,15 @@ class DemoMoneyTest {
     @Test
     void foodCost_isTwentyTwoToFortyPerCentOfPrice() {
         assertThat(DemoBook.dishes())
-                .allSatisfy(d -> assertThat(share(d, DemoMoneyTest::median)).as(d.id()).isBetween(0.22, 0.40));
+                .allSatisfy(d -> assertThat(share(d, DemoMoneyTest::median)).as(d.id()).isBetween(0.22,
+                        0.40));
     }
 
     @Test
     void foodCost_atTheCheapestOfferOfTheYear_isNeverBelowEighteenPerCent() {
         assertThat(DemoBook.dishes())
-                .allSatisfy(d -> assertThat(share(d, DemoMoneyTest::cheapest)).as(d.id()).isGreaterThanOrEqualTo(0.18));
+                .allSatisfy(d -> assertThat(share(d, DemoMoneyTest::cheapest)).as(d.id())
+                        .isGreaterThanOrEqualTo(0.18));
     }
 
     /** A price board of quarters and nickels, not of odd cents. */
@@ -61,7 +65,10 @@ class DemoMoneyTest {
         }));
     }
 
-    /** Of what a week's average menu costs at median prices, about a twelfth has no known place: the book shows "unknown". */
+    /**
+     * Of what a week's average menu costs at median prices, about a twelfth has no known place: the book
+     * shows "unknown".
+     */
     @Test
     void unknownOrigin_isAboutATwelfthOfNonStapleMoney() {
         Map<String, Vendor> vendors = DemoBook.BOOK.vendors();
@@ -77,7 +84,8 @@ class DemoMoneyTest {
                 }
                 double cents = median(e.getKey()) * e.getValue().toDouble() / portions;
                 long offers = DemoBook.offers(e.getKey()).count();
-                long unsaid = vendors.values().stream().flatMap(v -> v.offers().stream().filter(o -> o.item().equals(e.getKey()))
+                long unsaid = vendors.values().stream().flatMap(v -> v.offers().stream()
+                        .filter(o -> o.item().equals(e.getKey()))
                         .filter(o -> check.of(v, o).answer() == LocalCheck.Answer.UNCLASSIFIED)).count();
                 all += cents;
                 unknown += cents * unsaid / offers;

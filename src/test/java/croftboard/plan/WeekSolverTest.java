@@ -20,7 +20,8 @@ class WeekSolverTest {
         int[] nothing = new int[week.slots().size()];
         Arrays.fill(nothing, -1);
         heard.clear();
-        return new WeekSolver(week, Budget.of(Duration.ZERO, OptionalLong.of(600)), 1, new WeekSolver.Listener() {
+        Budget budget = Budget.of(Duration.ZERO, OptionalLong.of(600));
+        return new WeekSolver(week, budget, 1, new WeekSolver.Listener() {
             @Override
             public void doing(String what) {
                 assertThat(what).isNotBlank();
@@ -41,10 +42,11 @@ class WeekSolverTest {
         for (int n = 1; n < heard.size(); n++) {
             WeekSolver.Solved before = heard.get(n - 1);
             WeekSolver.Solved now = heard.get(n);
-            assertThat(now.complete() && !before.complete()
-                    || now.complete() == before.complete() && now.orders().valueCents() > before.orders().valueCents()).isTrue();
+            boolean worthMore = now.orders().valueCents() > before.orders().valueCents();
+            assertThat(now.complete() == before.complete() ? worthMore : now.complete()).isTrue();
         }
-        assertThat(answer.orders().valueCents()).isGreaterThanOrEqualTo(heard.get(heard.size() - 1).orders().valueCents())
+        long last = heard.get(heard.size() - 1).orders().valueCents();
+        assertThat(answer.orders().valueCents()).isGreaterThanOrEqualTo(last)
                 .isEqualTo(Account.of(week, answer.choice(), answer.orders().packs()).value());
         answer.bestAtAll().ifPresent(b -> assertThat(b).isGreaterThanOrEqualTo(answer.orders().valueCents()));
     }

@@ -60,7 +60,8 @@ public final class ShareScreen implements Screen {
         page.say("Local means: " + share.definition() + ".");
         page.say("Of " + new Cents(share.total()) + " for food, " + new Cents(share.local()) + " is local: "
                 + percent(share.low()) + ", against a target of " + percent(share.target()) + ": "
-                + (share.low().compareTo(share.target()) >= 0 ? "reached." : "not reached."));
+                + (share.low().compareTo(share.target()) >= 0 ? "reached." : "not reached, "
+                        + new Cents(share.target().times(share.total()).minus(Ratio.of(share.local())).ceil()) + " short."));
         if (share.unclassified() > 0) {
             page.say(new Cents(share.unclassified()) + " is not classified and counts as not local; were all of it local,"
                     + " the share would be " + percent(share.high()) + ".");

@@ -69,7 +69,8 @@ final class Counted {
 
     /** Opened food that needs cold: at most the day of opening and six more. */
     private static Lot opened(Lot lot, OnHand row, Ingredient of) {
-        boolean seven = row.opened().isPresent() && row.frozen().isEmpty() && of.tcs() != Ingredient.Tcs.NO;
+        boolean seven = row.opened().isPresent() && row.frozen().isEmpty() && of.tcs() != Ingredient.Tcs.NO
+                && of.storage() == Ingredient.Storage.WALK_IN;
         LocalDate last = seven ? row.opened().get().plusDays(6) : lot.until();
         return last.isBefore(lot.until()) ? new Lot(lot.item(), lot.from(), last, lot.mg()) : lot;
     }

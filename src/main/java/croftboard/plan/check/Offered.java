@@ -52,7 +52,16 @@ final class Offered {
                 }
             }
         }
-        packs.forEach(p -> cheapest.merge(p.offer().item(), Ratio.of(p.price()).over(grams(p.offer())), Ratio::min));
+        packs.forEach(p -> cheapest.merge(p.offer().item(), Ratio.of(lowest(p)).over(grams(p.offer())), Ratio::min));
+    }
+
+    /** The least that one pack can cost with the packs there are. */
+    private static long lowest(Pack pack) {
+        long cents = pack.price();
+        for (Vendor.Break b : pack.offer().breaks()) {
+            cents = b.packs() <= pack.packs() ? Math.min(cents, b.price().value()) : cents;
+        }
+        return cents;
     }
 
     List<Pack> packs() {
@@ -128,7 +137,7 @@ final class Offered {
         return cheapest.containsKey(item);
     }
 
-    /** Cheapest list price of the week, cents a gram as purchased; when nobody sells it, of any offer of the year. */
+    /** Cheapest price of the week, breaks within reach among them, cents a gram as purchased; when nobody sells it, of any offer of the year. */
     Ratio centsPerGram(String item) {
         if (sold(item)) {
             return cheapest.get(item);

@@ -72,9 +72,9 @@ final class PromisedPacksCheck {
                 .filter(c -> c.weeks().holds(week)).mapToInt(Vendor.Commitment::packs).sum();
     }
 
-    private static Optional<LocalDate> first(Vendor vendor, Vendor.Offer offer, IsoWeek week) {
+    private Optional<LocalDate> first(Vendor vendor, Vendor.Offer offer, IsoWeek week) {
         return week.monday().datesUntil(week.monday().plusDays(7))
-                .filter(d -> Offered.delivery(vendor, d).isPresent())
+                .filter(d -> of.offered().whyNot(vendor, d).isEmpty())
                 .filter(d -> offer.on().isEmpty() || offer.on().contains(d.getDayOfWeek())).findFirst();
     }
 

@@ -145,6 +145,10 @@ final class In {
         }
     }
 
+    Optional<LocalDateTime> maybeMoment(String key) throws Unreadable {
+        return maybeText(key).isEmpty() ? Optional.empty() : Optional.of(moment(key));
+    }
+
     LocalDateTime moment(String key) throws Unreadable {
         String text = text(key);
         try {

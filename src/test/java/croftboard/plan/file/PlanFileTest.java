@@ -177,7 +177,7 @@ class PlanFileTest {
             ObjectNode object = (ObjectNode) at(root, place);
             for (String key : keys(object)) {
                 JsonNode value = object.replace(key, NullNode.getInstance());
-                boolean optional = List.of("from", "recipe", "delivery", "bestForMenuCents", "bestAtAllCents").contains(key)
+                boolean optional = List.of("from", "gone", "recipe", "delivery", "bestForMenuCents", "bestAtAllCents").contains(key)
                         || key.equals("day") && place.startsWith("$.promises");
                 boolean read = PlanFile.read(root.toString()).fold(r -> true, a -> false, r -> false);
                 if (read) {
@@ -223,7 +223,9 @@ class PlanFileTest {
             boolean full = !p.menu().isEmpty() && !p.menu().get(0).productions().isEmpty() && !p.batches().isEmpty()
                     && !p.orders().isEmpty() && !p.orders().get(0).lines().isEmpty() && !p.needs().isEmpty()
                     && !p.flows().isEmpty() && !p.surplus().isEmpty() && !p.account().broken().isEmpty()
-                    && !p.promises().isEmpty() && !p.missing().isEmpty() && p.inputs().kept().isEmpty() && p.swaps().isEmpty();
+                    && !p.promises().isEmpty() && !p.missing().isEmpty() && p.inputs().kept().isEmpty() && p.swaps().isEmpty()
+                    && p.inputs().gone().isPresent() && p.inputs().from().isPresent() && p.proof().bestForMenu().isPresent()
+                    && p.proof().bestAtAll().isPresent();
             if (full) {
                 return p;
             }
