@@ -2,8 +2,12 @@ package croftboard.sourcing;
 
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The best packs for one menu as an integer program, started from a known order, with a proof of how good it is. Only
@@ -18,9 +22,23 @@ final class ExactOrders {
         this.menu = menu;
         FoodCost food = new FoodCost(menu.problem, program, menu.stapleCents);
         food.fixed(menu.salesCents, menu.stapleCents);
-        buying = new Purchases(menu.problem, program, new Covers(menu.problem, program, menu.toBuy), food);
+        buying = new Purchases(menu.problem, program, needs(), food);
         buying.receiveWith(new HandsRows(menu.problem, program, menu.work.used()));
         program.constant += menu.cents;
+    }
+
+    private Covers needs() {
+        SortedMap<Covers.Window, Long> needs = new TreeMap<>();
+        for (int i = 0; i < menu.toBuy.length; i++) {
+            for (int d = 0; d < menu.toBuy[i].length; d++) {
+                if (menu.toBuy[i][d] > 0) {
+                    needs.put(new Covers.Window(i, d, d), menu.toBuy[i][d]);
+                }
+            }
+        }
+        Covers covers = new Covers(menu.problem, program, new TreeSet<>(needs.keySet()), List.of(), true);
+        needs.forEach(covers::need);
+        return covers;
     }
 
     /**

@@ -3,6 +3,8 @@ package croftboard.sourcing;
 import croftboard.need.WeekProblem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Menu and orders of a week as one program over all menus. Every plan is a point of it that is worth no less there than
@@ -11,21 +13,27 @@ import java.util.List;
  */
 final class JointProgram {
     final Program program = new Program();
-    final Lots lots;
+    final Covers needs;
     final Purchases buying;
     final MenuRows menu;
 
     JointProgram(WeekProblem problem) {
-        int[] limit = PackLimits.all(problem);
         List<WeekProblem.ItemStock> stock = new ArrayList<>(problem.stock());
         stock.addAll(problem.looseStock());
-        lots = new Lots(problem, program, limit, stock);
+        needs = new Covers(problem, program, windows(problem), stock, false);
         FoodCost food = new FoodCost(problem, program, staples(problem));
-        buying = new Purchases(problem, program, lots, food);
+        buying = new Purchases(problem, program, needs, food);
         HandsRows hands = new HandsRows(problem, program, HandsRows.nothing(problem));
-        menu = new MenuRows(problem, program, lots, hands, food);
+        menu = new MenuRows(problem, program, needs, hands, food);
         menu.build();
         buying.receiveWith(hands);
+    }
+
+    private static SortedSet<Covers.Window> windows(WeekProblem problem) {
+        SortedSet<Covers.Window> all = new TreeSet<>();
+        problem.slots().forEach(s -> s.candidates().forEach(c -> c.loose()
+                .forEach(n -> all.add(new Covers.Window(n.item(), n.from(), n.to())))));
+        return all;
     }
 
     private static double staples(WeekProblem problem) {

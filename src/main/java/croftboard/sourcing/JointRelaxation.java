@@ -27,11 +27,11 @@ public final class JointRelaxation {
         double most = problem.prices().localPrice().toDouble();
         double worth = Math.max(0, Math.min(most, -prices[joint.buying.local.number]));
         double[][] item = new double[problem.items().size()][problem.days()];
-        joint.lots.needs().forEach((window, row) -> {
-            for (int d = window.from(); d <= window.to(); d++) {
-                item[window.item()][d] = Math.max(item[window.item()][d], -prices[row.number]);
+        for (int i = 0; i < item.length; i++) {
+            for (int d = 0; d < problem.days(); d++) {
+                item[i][d] = joint.needs.worth(i, d, prices);
             }
-        });
+        }
         double[] minimum = new double[joint.buying.minimum.length];
         for (int v = 0; v < minimum.length; v++) {
             minimum[v] = Math.max(0, -prices[joint.buying.minimum[v].number]);

@@ -10,15 +10,15 @@ import java.util.TreeMap;
 final class MenuRows {
     private final WeekProblem problem;
     private final Program program;
-    private final Lots lots;
+    private final Covers needs;
     private final HandsRows hands;
     private final FoodCost food;
     private final int[][] dish;
 
-    MenuRows(WeekProblem problem, Program program, Lots lots, HandsRows hands, FoodCost food) {
+    MenuRows(WeekProblem problem, Program program, Covers needs, HandsRows hands, FoodCost food) {
         this.problem = problem;
         this.program = program;
-        this.lots = lots;
+        this.needs = needs;
         this.hands = hands;
         this.food = food;
         dish = new int[problem.slots().size()][];
@@ -63,7 +63,7 @@ final class MenuRows {
             int x = program.whole(0, 1, c.valueCents() - c.looseStapleCents());
             dish[s][k] = x;
             one.add(x, 1);
-            c.loose().forEach(n -> lots.need(new Lots.Window(n.item(), n.from(), n.to()), x, n.mg() / 1000.0));
+            c.loose().forEach(n -> needs.need(new Covers.Window(n.item(), n.from(), n.to()), x, n.mg() / 1000.0));
             c.uses().forEach(u -> hands.use(x, u.resource(), u.day(), u.units()));
             food.dish(x, c.salesCents(), c.stapleCents() + c.looseStapleCents());
         }

@@ -61,6 +61,18 @@ class RandomWeeksTest {
     }
 
     @Test
+    void exactOrders_withTheSameLimitOfNodes_areTheSame() {
+        WeekProblem week = RandomWeek.small(4);
+        int[] menu = SimpleMenu.of(week);
+        Sourcing sourcing = new Sourcing(week, LOCAL_WORTH);
+        Sourcing.Orders start = sourcing.search(menu, 5, 100, () -> false);
+        Sourcing.Orders a = sourcing.exact(menu, start, 0, 5);
+        Sourcing.Orders b = sourcing.exact(menu, start, 0, 5);
+        assertThat(a.packs()).isEqualTo(b.packs());
+        assertThat(a.bestForMenu()).isEqualTo(b.bestForMenu());
+    }
+
+    @Test
     void jointRoot_isNoLooserThanTheRelaxation() {
         WeekProblem week = RandomWeek.small(1);
         int[] nothing = croftboard.need.Enumeration.nothing(week);

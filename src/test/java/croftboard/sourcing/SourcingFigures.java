@@ -36,6 +36,9 @@ public final class SourcingFigures {
                 Sourcing.Orders exact = sourcing.exact(menu, orders, Long.parseLong(millis), 0);
                 System.out.printf("  exact: %.2f of at most %.2f (%d ms)%n", exact.valueCents() / 100.0,
                         exact.bestForMenu().orElse(0L) / 100.0, since(t2));
+                long t3 = System.nanoTime();
+                long root = JointRoot.bound(week, menu, exact.packs(), Long.parseLong(millis), 0).orElse(0);
+                System.out.printf("  any menu: at most %.2f (%d ms)%n", root / 100.0, since(t3));
             }
         }
     }
