@@ -5,11 +5,14 @@ import croftboard.need.Buying;
 import croftboard.need.WeekProblem;
 import croftboard.need.Workload;
 import croftboard.sourcing.JointRelaxation;
+import croftboard.sourcing.JointRoot;
 import croftboard.sourcing.Relaxation;
 import croftboard.sourcing.Sourcing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -19,7 +22,7 @@ import java.util.function.BooleanSupplier;
 /**
  * Chooses dishes and packs for one week given as numbers: a greedy menu with its orders at once; then
  * what local money is worth and a bound over all menus; several menu searches, each with its orders;
- * exact orders for the best. Each better one is told at once. Knows no book. One object solves once.
+ * exact orders for the best, and a tighter bound beside them. Each better one is told at once. Knows no book. One object solves once.
  */
 final class WeekSolver {
     private static final int FIRST_ROUNDS = 400;
@@ -146,11 +149,18 @@ final class WeekSolver {
                 .search(menu.choice(), own, budget.rounds(), () -> false));
     }
 
+    /** The last orders, and beside them on the other core the tighter bound over all menus; by the clock only. */
     private void settle() {
         Sourcing sourcing = new Sourcing(problem, localWorth);
+        Solved known = best;
+        CompletableFuture<OptionalLong> tighter = budget.exactMillis() == 0
+                ? CompletableFuture.completedFuture(OptionalLong.empty())
+                : CompletableFuture.supplyAsync(() -> JointRoot.bound(problem, known.choice,
+                        known.orders.packs(), budget.exactMillis(), 0));
         if (budget.exactMillis() > 0 || budget.nodes() > 0) {
             take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
         }
+        tighter.join().ifPresent(b -> bound = Optional.of(Math.min(b, bound.orElse(b))));
         Sourcing.Orders fresher = sourcing.fresher(best.choice, best.orders);
         if (fresher.complete() && fresher.valueCents() >= best.orders.valueCents()) {
             best = solved(best.choice, fresher);
