@@ -10,11 +10,11 @@ import java.util.List;
  * Not safe for several threads.
  */
 final class MenuState {
-    /** Weight in cents of one dish that comes back too soon. */
-    static final long GAP_CENTS = 100_000;
-    /** Weight of a day on which a station or equipment is not enough, and of each unit that is not there. */
-    static final long DAY_CENTS = 50_000;
-    static final long UNIT_CENTS = 2_000;
+    /** Weight in cents of a day on which a station or equipment is not enough, at least; and of each unit that is not there. */
+    private static final long DAY_CENTS = 50_000;
+    private static final long UNIT_CENTS = 2_000;
+    /** More than any one dish can bring, so that a broken must is never worth it. */
+    private final long brokenDay;
     private final WeekProblem problem;
     private final int[] choice;
     private final KitchenWork work;
@@ -30,6 +30,8 @@ final class MenuState {
         choice = new int[problem.slots().size()];
         Arrays.fill(choice, -1);
         work = new KitchenWork(problem);
+        brokenDay = Math.max(DAY_CENTS, problem.slots().stream().mapToLong(s -> s.emptyCents() + s.candidates().stream()
+                .mapToLong(WeekProblem.Candidate::valueCents).max().orElse(0)).max().orElse(0));
         sales = new SalesRule(problem);
         gap = new GapRule(problem);
         hands = new HandsRule(problem, work);
@@ -89,7 +91,7 @@ final class MenuState {
         for (MenuRule rule : all) {
             cents += rule.cents();
         }
-        return cents - work.stapleCents() - gap.mustsBroken() * GAP_CENTS - hands.daysBroken() * DAY_CENTS
+        return cents - work.stapleCents() - gap.mustsBroken() * 2 * brokenDay - hands.daysBroken() * brokenDay
                 - hands.mustsBroken() * UNIT_CENTS;
     }
 

@@ -153,14 +153,19 @@ final class WeekSolver {
     private void settle() {
         Sourcing sourcing = new Sourcing(problem, localWorth);
         Solved known = best;
-        CompletableFuture<OptionalLong> tighter = budget.exactMillis() == 0
-                ? CompletableFuture.completedFuture(OptionalLong.empty())
-                : CompletableFuture.supplyAsync(() -> JointRoot.bound(problem, known.choice,
+        CompletableFuture<JointRoot.Found> tighter = budget.exactMillis() == 0
+                ? CompletableFuture.completedFuture(new JointRoot.Found(OptionalLong.empty(), Optional.empty()))
+                : CompletableFuture.supplyAsync(() -> JointRoot.look(problem, known.choice,
                         known.orders.packs(), budget.exactMillis(), 0));
         if (budget.exactMillis() > 0 || budget.nodes() > 0) {
             take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
         }
-        tighter.join().ifPresent(b -> bound = Optional.of(Math.min(b, bound.orElse(b))));
+        JointRoot.Found joint = tighter.join();
+        joint.boundCents().ifPresent(b -> bound = Optional.of(Math.min(b, bound.orElse(b))));
+        joint.menu().ifPresent(m -> take(m, sourcing.search(m, seed, budget.rounds(), stop)));
+        if (best.orders.bestForMenu().isEmpty() && budget.exactMillis() > 0) {
+            take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis() / 3, 0));
+        }
         Sourcing.Orders fresher = sourcing.fresher(best.choice, best.orders);
         if (fresher.complete() && fresher.valueCents() >= best.orders.valueCents()) {
             best = solved(best.choice, fresher);

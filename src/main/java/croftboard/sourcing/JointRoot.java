@@ -3,27 +3,41 @@ package croftboard.sourcing;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import croftboard.need.WeekProblem;
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
  * A second bound over all menus, tighter and slower than the relaxation: the joint program with whole dishes, packs and
- * deliveries, as far as the integer solver comes within its limits. Its own plans are not looked at.
+ * deliveries, as far as the integer solver comes within its limits. The menu it may come upon is worth a look where food
+ * is a small matter; its packs are not looked at.
  */
 public final class JointRoot {
     private JointRoot() { }
 
     /**
-     * Cents that no plan is worth more than, rounded up to the safe side; empty when the native library is not there or
-     * nothing was proved.
+     * @param boundCents no plan is worth more, rounded up to the safe side; empty when nothing was proved
+     * @param menu candidate of each slot, -1 for none; empty when the solver came upon none
+     */
+    public record Found(OptionalLong boundCents, Optional<int[]> menu) {
+        static final Found NOTHING = new Found(OptionalLong.empty(), Optional.empty());
+    }
+
+    /** The bound alone. See {@link #look}. */
+    public static OptionalLong bound(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes) {
+        return look(problem, choice, packs, millis, nodes).boundCents();
+    }
+
+    /**
+     * Nothing when the native library is not there.
      *
      * @param choice a known menu to start from
      * @param packs its orders
      * @param millis clock limit; 0: none
      * @param nodes limit of the tree, repeatable; 0: none
      */
-    public static OptionalLong bound(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes) {
+    public static Found look(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes) {
         if (!Natives.available()) {
-            return OptionalLong.empty();
+            return Found.NOTHING;
         }
         JointProgram joint = new JointProgram(problem);
         Program.Loaded loaded = joint.program.load("SCIP", false);
@@ -33,11 +47,23 @@ public final class JointRoot {
             MPSolver.ResultStatus status = WholeNumbers.solve(solver, millis, nodes);
             boolean proved = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
             double bound = proved ? solver.objective().bestBound() : Double.POSITIVE_INFINITY;
-            return Math.abs(bound) < WholeNumbers.ANY ? OptionalLong.of(SafeSide.anyMenu(problem, bound))
-                    : OptionalLong.empty();
+            return new Found(Math.abs(bound) < WholeNumbers.ANY ? OptionalLong.of(SafeSide.anyMenu(problem, bound))
+                    : OptionalLong.empty(), proved ? Optional.of(menu(joint, loaded)) : Optional.empty());
         } finally {
             solver.delete();
         }
+    }
+
+    private static int[] menu(JointProgram joint, Program.Loaded loaded) {
+        int[][] dish = joint.menu.dish();
+        int[] menu = new int[dish.length];
+        for (int s = 0; s < menu.length; s++) {
+            menu[s] = -1;
+            for (int k = 0; k < dish[s].length; k++) {
+                menu[s] = loaded.value(dish[s][k]) > 0.5 ? k : menu[s];
+            }
+        }
+        return menu;
     }
 
     private static void hint(JointProgram joint, Program.Loaded loaded, int[] choice, int[] packs) {
