@@ -143,14 +143,19 @@ public sealed interface Block {
 
     /**
      * A page of label stock: cell after cell from left to right, top to bottom; more cells than the stock has go on to
-     * further pages. A cell is drawn in the largest type that fits, {@code leastType} to {@code mostType} points; one
-     * that does not fit even so is an error of the caller, who asks first.
+     * further pages. A cell is drawn in the largest type that fits, {@code leastType} to {@code mostType} points.
      *
-     * @param cells blocks of each label; an empty list leaves a label free
+     * @param cells headings, texts, notices and pictures of each label; an empty list leaves a label free
      */
     record LabelPage(LabelStock stock, List<List<Block>> cells, int leastType, int mostType) implements Block {
+        /** @throws IllegalArgumentException when a label does not fit: {@link LabelFit} says so before */
         public LabelPage {
             cells = cells.stream().map(List::copyOf).toList();
+            for (List<Block> cell : cells) {
+                if (LabelFit.type(stock, cell, leastType, mostType).isEmpty()) {
+                    throw new IllegalArgumentException("does not fit its label: " + cell);
+                }
+            }
         }
     }
 }

@@ -1,0 +1,41 @@
+package croftboard.paper.file;
+
+/** The part of the style that depends on where the sheets go. */
+final class PageStyle {
+    private static final String FOOT = """
+            .foot td { padding: 0; font-size: 11pt; }
+            .foot td.right { text-align: right; }
+            .foot .origin { font-size: 9pt; }
+            """;
+
+    private PageStyle() { }
+
+    static String screen() {
+        return FOOT + """
+                section { max-width: 60em; margin: 1.5em auto; padding: 0 1em 1em 1em; border-bottom: 2px solid #000; }
+                .foot { margin-top: 1.5em; }
+                section.bare .foot { display: none; }
+                @page { size: auto; margin: 12mm; }
+                """;
+    }
+
+    /** @param paper letter or a4 */
+    static String paper(String paper) {
+        String size = paper.equals("a4") ? "A4" : "letter";
+        return FOOT + page("tall", size + " portrait", "0.55in") + page("talltold", size + " portrait", "0.95in")
+                + page("wide", size + " landscape", "0.55in") + page("widetold", size + " landscape", "0.8in")
+                + "@page bare { size: " + size + " portrait; margin: 0; }\n" + """
+                .foot { position: running(foot); border-top: 0.75pt solid #000; padding-top: 2pt; }
+                .told { position: running(told); font-size: 11pt; }
+                .page:after { content: counter(page); }
+                .pages:after { content: counter(pages); }
+                section:first-child { page-break-before: auto; }
+                """;
+    }
+
+    private static String page(String name, String size, String top) {
+        return "@page " + name + " { size: " + size + "; margin: " + top + " 0.55in 0.75in 0.55in;\n"
+                + "  @top-left { content: element(told); width: 100%; vertical-align: bottom; padding-bottom: 4pt; }\n"
+                + "  @bottom-left { content: element(foot); width: 100%; vertical-align: top; } }\n";
+    }
+}
