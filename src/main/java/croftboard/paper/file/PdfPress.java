@@ -1,5 +1,6 @@
 package croftboard.paper.file;
 
+import croftboard.paper.PaperContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -8,8 +9,6 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.logging.Level;
@@ -30,12 +29,11 @@ final class PdfPress {
     private static final int BOLD = 700;
     private final TrueTypeFont plain;
     private final TrueTypeFont bold;
-    private final Calendar printed;
+    private final PaperContext context;
 
-    PdfPress(LocalDateTime printed, ZoneId zone) throws IOException {
-        XRLog.setLoggingEnabled(false);
-        QUIET.setLevel(Level.OFF);
-        this.printed = GregorianCalendar.from(printed.atZone(zone));
+    PdfPress(PaperContext context) throws IOException {
+        quiet();
+        this.context = context;
         this.plain = face("/fonts/DejaVuSans.ttf");
         this.bold = face("/fonts/DejaVuSans-Bold.ttf");
     }
@@ -62,11 +60,19 @@ final class PdfPress {
             renderer.layout();
             renderer.createPDFWithoutClosing();
         }
-        stamp(pdf, id);
+        stamp(pdf, id, context);
         return pdf;
     }
 
-    void stamp(PDDocument pdf, long id) {
+    /** Neither the layout's nor the PDF writer's remarks are for a cook. */
+    static void quiet() {
+        XRLog.setLoggingEnabled(false);
+        QUIET.setLevel(Level.OFF);
+    }
+
+    /** Gives a document the printing's time and an id of its own, where the library would take the clock's. */
+    static void stamp(PDDocument pdf, long id, PaperContext context) {
+        Calendar printed = GregorianCalendar.from(context.printed().atZone(context.book().kitchen().zone()));
         pdf.getDocumentInformation().setCreationDate(printed);
         pdf.getDocumentInformation().setModificationDate(printed);
         pdf.setDocumentId(id);
