@@ -41,9 +41,14 @@ public record Kitchen(String name, Place place, ZoneId zone, String paper, Set<D
      *
      * @param orderNote printed on every order to every vendor
      * @param labels the label sheets in use
+     * @param packed lines whose dishes are packed ahead and labelled
      */
-    public record Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels) {
-        public static final Paperwork NONE = new Paperwork(Contact.NONE, Optional.empty(), Optional.empty());
+    public record Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels, Set<String> packed) {
+        public static final Paperwork NONE = new Paperwork(Contact.NONE, Optional.empty(), Optional.empty(), Set.of());
+
+        public Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels) {
+            this(contact, orderNote, labels, Set.of());
+        }
     }
 
     /**

@@ -33,6 +33,8 @@ class KitchenFaultsTest {
                     .expecting("labels: «{"),
             kitchen("kitchen's telephone", "phone: 607-555-0150", "phone: «607", "[607] is no telephone number",
                     "607-555-0142"),
+            kitchen("packed on no line", "packed: [standing-dip]", "packed: «[standing-dipp]",
+                    "there is no line [standing-dipp]", "did you mean [standing-dip]?"),
             kitchen("unknown day", "open: [mon, tue", "open: [mon, «tues", "[tues] is not one of mon, tue",
                     "did you mean [tue]?"),
             kitchen("day twice", "open: [mon, tue", "open: [mon, tue, «mon", "a day stands twice",
