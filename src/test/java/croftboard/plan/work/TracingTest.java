@@ -10,6 +10,7 @@ import croftboard.plan.Given;
 import croftboard.plan.MadePlan;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
@@ -26,7 +27,16 @@ class TracingTest {
         }
     }
 
+    /** Made once: plans are slow to make. */
+    private static final class Once {
+        static final List<Case> WEEKS = allWeeks().toList();
+    }
+
     static Stream<Case> weeks() {
+        return Once.WEEKS.stream();
+    }
+
+    private static Stream<Case> allWeeks() {
         return Stream.of(LongStream.range(0, 40).mapToObj(seed -> made("random " + seed, RandomBook.of(seed))),
                 LongStream.range(0, 20).mapToObj(seed -> made("tiny " + seed, TinyBook.of(seed))),
                 LongStream.range(0, 10).mapToObj(seed -> broken("broken " + seed, RandomBook.of(seed))))
