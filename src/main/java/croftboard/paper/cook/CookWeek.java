@@ -37,6 +37,7 @@ final class CookWeek {
     final WorkingOrder order;
     final FoodCode code;
     private final Map<LocalDate, List<WorkingOrder.Task>> orders = new HashMap<>();
+    private final Map<String, List<PrepLines.Line>> prepLines = new HashMap<>();
 
     CookWeek(PaperContext context) {
         this.context = context;
@@ -55,6 +56,11 @@ final class CookWeek {
     /** That day's makings in working order. */
     List<WorkingOrder.Task> orderOn(LocalDate day) {
         return orders.computeIfAbsent(day, order::of);
+    }
+
+    /** What that station cuts and weighs that day. */
+    List<PrepLines.Line> prepLines(LocalDate day, String station) {
+        return prepLines.computeIfAbsent(day + " " + station, k -> new PrepLines(this).of(day, station));
     }
 
     /** Days on which something is made, those that are wanted. */

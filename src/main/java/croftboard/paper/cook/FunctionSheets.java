@@ -51,7 +51,9 @@ public final class FunctionSheets implements SheetMaker {
         statements(week, event, blocks);
         blocks.add(new Block.Heading(2, "Timing, back from service"));
         timing(week, event, makings, blocks);
+        blocks.add(new Block.NewPage());
         blocks.add(new Block.Heading(2, "Batches for it"));
+        blocks.add(new Block.Text("\"For it\": its share of what is used of the batch."));
         blocks.add(batches(week, trace, shared));
         blocks.add(new Block.Heading(2, "What is bought for it"));
         blocks.add(brought(week, trace));
@@ -128,7 +130,7 @@ public final class FunctionSheets implements SheetMaker {
             rows.add(Row.of(CookWeek.BOX, clock(s.begin(), service), s.making().recipe().name() + ", step " + s.number(),
                     CookAmounts.minutes(s.minutes()), s.station().isEmpty() ? "" : week.called.station(s.station())));
         }
-        rows.add(Row.of(CookWeek.BOX, clock(service.minusMinutes(Timing.READY_BEFORE), service), "All hot food ready and held",
+        rows.add(Row.of(CookWeek.BOX, clock(service.minusMinutes(Timing.READY_BEFORE), service), "All food ready, hot food held hot",
                 CookWeek.minutes(Timing.READY_BEFORE), ""));
         rows.add(Row.strong(CookWeek.BOX, When.clock(event.service().get()), "Service", "", ""));
         blocks.add(new Block.Text("Latest start of each step with one pair of hands a making; more hands or an earlier start"

@@ -19,9 +19,10 @@ import croftboard.safety.Caution;
 import croftboard.safety.Rule;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Sheet 3: what one station makes, cuts and weighs on one day, in an order that hands and equipment allow. */
 public final class PrepSheets implements SheetMaker {
@@ -36,7 +37,7 @@ public final class PrepSheets implements SheetMaker {
         List<Sheet> sheets = new ArrayList<>();
         for (PrepWork.Day day : days(context)) {
             for (PrepWork.Bench bench : day.benches()) {
-                sheets.add(sheet(week, day.date(), bench));
+                sheet(week, day.date(), bench).ifPresent(sheets::add);
             }
         }
         return sheets;
@@ -66,11 +67,15 @@ public final class PrepSheets implements SheetMaker {
         }
     }
 
-    private static Sheet sheet(CookWeek week, LocalDate day, PrepWork.Bench bench) {
+    /** None for a station that only takes deliveries in: purchase orders and the order calendar are its sheets. */
+    private static Optional<Sheet> sheet(CookWeek week, LocalDate day, PrepWork.Bench bench) {
         String station = bench.station().id();
         List<WorkingOrder.Task> tasks = week.orderOn(day).stream()
                 .filter(t -> t.making().stations().contains(station)).toList();
-        List<PrepLines.Line> lines = new PrepLines(week).of(day, station);
+        List<PrepLines.Line> lines = week.prepLines(day, station);
+        if (tasks.isEmpty() && lines.isEmpty()) {
+            return Optional.empty();
+        }
         List<Block> blocks = new ArrayList<>();
         if (!bench.received().isEmpty()) {
             blocks.add(new Block.Heading(2, "Take in, and check against the purchase orders"));
@@ -87,10 +92,17 @@ public final class PrepSheets implements SheetMaker {
         if (!tasks.isEmpty()) {
             blocks.add(new Block.Text(cooling(week)));
         }
-        return new Sheet(SheetKind.PREP, "prep-" + day + (station.isEmpty() ? ".none" : "-" + station),
+        return Optional.of(new Sheet(SheetKind.PREP, "prep-" + day + (station.isEmpty() ? ".none" : "-" + station),
                 "Prep: " + bench.station().name() + ", " + When.full(day), List.of(hands(bench)), blocks,
                 PrepData.of(week, day, station, tasks, lines), Sheet.Look.BIG.wide(),
-                week.behind(tasks.stream().map(WorkingOrder.Task::making).toList()));
+                week.behind(makings(tasks, lines))));
+    }
+
+    /** What is made, and what is cut for later. */
+    private static List<Making> makings(List<WorkingOrder.Task> tasks, List<PrepLines.Line> lines) {
+        List<Making> all = new ArrayList<>(tasks.stream().map(WorkingOrder.Task::making).toList());
+        lines.forEach(l -> all.addAll(l.users()));
+        return all;
     }
 
     private static String hands(PrepWork.Bench bench) {
@@ -140,41 +152,43 @@ public final class PrepSheets implements SheetMaker {
     }
 
     private static void items(CookWeek week, LocalDate day, List<PrepLines.Line> lines, List<Block> blocks) {
-        table(week, "Cut", lines.stream().filter(l -> l.cut().isPresent() && l.useOn().equals(day)).toList(), blocks);
-        table(week, "Weigh", lines.stream().filter(l -> l.cut().isEmpty() && l.useOn().equals(day)).toList(), blocks);
-        table(week, "Start for a later day", lines.stream().filter(l -> l.useOn().isAfter(day)).toList(), blocks);
+        table(week, "Cut", lines.stream().filter(l -> l.cut().isPresent() && l.useOn().equals(day)).toList(), day, blocks);
+        table(week, "Weigh", lines.stream().filter(l -> l.cut().isEmpty() && l.useOn().equals(day)).toList(), day, blocks);
+        table(week, "Start for a later day", lines.stream().filter(l -> l.useOn().isAfter(day)).toList(), day, blocks);
     }
 
-    private static void table(CookWeek week, String head, List<PrepLines.Line> lines, List<Block> blocks) {
+    private static void table(CookWeek week, String head, List<PrepLines.Line> lines, LocalDate day, List<Block> blocks) {
         if (lines.isEmpty()) {
             return;
         }
         blocks.add(new Block.Heading(2, head));
         List<Row> rows = new ArrayList<>();
         for (PrepLines.Line l : lines) {
-            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(l.urgency()), name(week, l), CookAmounts.mass(l.ap()),
+            boolean today = l.useOn().equals(day);
+            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(l.urgency()), name(week, l, day), CookAmounts.mass(l.ap()),
                     CookAmounts.mass(l.ep()) + l.measured().map(m -> "\n" + m).orElse(""),
-                    week.users(l.users(), l.useOn()), needed(week, l, head), keeps(l)));
+                    week.users(l.users(), l.useOn()), today ? "no. " + l.pieces().get(0).place() : "",
+                    today ? "today" : When.day(l.useOn())));
         }
         blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("", 6), Column.words("Item, cut", 28),
                 Column.figure("As bought", 13), Column.figure("Ready", 13), Column.words("For", 28),
-                Column.words("Needed by", 12), Column.words("Keeps until", 11)), rows));
+                Column.words("Needed by", 9), Column.words("Use on", 11)), rows));
     }
 
-    private static String name(CookWeek week, PrepLines.Line l) {
+    private static String name(CookWeek week, PrepLines.Line l, LocalDate day) {
         return week.called.item(l.item()) + l.cut().map(c -> ", " + c).orElse("")
-                + l.insteadOf().map(o -> "\n(instead of " + o + ")").orElse("") + (l.thawed() ? "\n(thawed)" : "");
+                + l.insteadOf().map(o -> "\n(instead of " + o + ")").orElse("") + (l.thawed() ? "\n(thawed)" : "")
+                + elsewhere(week, l, day);
     }
 
-    /** The place in the working order of the first making that asks for it, or the day. */
-    private static String needed(CookWeek week, PrepLines.Line l, String head) {
-        boolean today = !head.startsWith("Start");
-        return today ? "no. " + l.pieces().get(0).place() : When.day(l.useOn());
-    }
-
-    /** A cut ingredient is for its making; what is made of it keeps until the making's own date. */
-    private static String keeps(PrepLines.Line l) {
-        return l.users().stream().map(Making::useBy).min(Comparator.naturalOrder()).map(When::day).orElseThrow();
+    /** The same cut on another station's list of the day, so that two boards can become one. */
+    private static String elsewhere(CookWeek week, PrepLines.Line line, LocalDate day) {
+        String station = line.users().get(0).stations().get(0);
+        return week.kitchen().stations().stream().filter(s -> line.cut().isPresent() && !s.id().equals(station))
+                .flatMap(s -> week.prepLines(day, s.id()).stream().filter(o -> o.item().equals(line.item())
+                        && o.cut().equals(line.cut()) && o.useOn().equals(line.useOn()))
+                        .map(o -> "\n(" + s.name() + " cuts " + CookAmounts.mass(o.ep()) + " more)"))
+                .collect(Collectors.joining());
     }
 
     private static String cooling(CookWeek week) {

@@ -1,6 +1,7 @@
 package croftboard.paper.cook;
 
 import croftboard.book.OnHand;
+import croftboard.measure.CookAmounts;
 import croftboard.paper.Block;
 import croftboard.paper.Block.Column;
 import croftboard.paper.Block.Row;
@@ -10,7 +11,6 @@ import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
 import croftboard.paper.SheetMaker;
 import croftboard.paper.When;
-import croftboard.measure.CookAmounts;
 import croftboard.plan.work.Pull;
 import croftboard.plan.work.Pulling;
 import croftboard.safety.Caution;
@@ -25,6 +25,8 @@ import java.util.stream.Collectors;
 
 /** Sheet 4: what is fetched on one day, place by place, oldest first; frozen food as many days before as it thaws. */
 public final class PullSheets implements SheetMaker {
+    private static final int PLAIN_DAYS = 90;
+
     @Override
     public SheetKind kind() {
         return SheetKind.PULL;
@@ -45,13 +47,13 @@ public final class PullSheets implements SheetMaker {
         List<Pull> thawed = pulling.pulls().stream().filter(p -> p.thaws() && p.readyOn().equals(day)).toList();
         List<Pulling.Staple> staples = pulling.staples().stream().filter(s -> s.day().equals(day)).toList();
         List<Block> blocks = new ArrayList<>();
-        table(week, "Freezer: into the cold to thaw, in a pan that catches the drip", today.stream().filter(Pull::thaws).toList(),
-                blocks);
-        table(week, "Freezer: straight to the bench", today.stream()
-                .filter(p -> p.from() == Pull.Place.FREEZER && !p.thaws()).toList(), blocks);
-        table(week, "Thawed by now, from the thawing shelf", thawed, blocks);
-        table(week, "Walk-in", at(today, Pull.Place.WALK_IN), blocks);
-        table(week, "Dry store", at(today, Pull.Place.DRY_STORE), blocks);
+        table(week, "Freezer: into the cold to thaw, in a pan that catches the drip", "Ready on", today.stream()
+                .filter(Pull::thaws).toList(), day, blocks);
+        table(week, "Freezer: straight to the bench", "Use by", today.stream()
+                .filter(p -> p.from() == Pull.Place.FREEZER && !p.thaws()).toList(), day, blocks);
+        table(week, "Thawed by now, from the thawing shelf", "Use", thawed, day, blocks);
+        table(week, "Walk-in", "Use by", at(today, Pull.Place.WALK_IN), day, blocks);
+        table(week, "Dry store", "Use by", at(today, Pull.Place.DRY_STORE), day, blocks);
         staples(week, staples, blocks);
         blocks.add(new Block.Text("Oldest first. Date what you open. Past its date, or not dated: leave it and say so."));
         if (today.stream().anyMatch(Pull::thaws)) {
@@ -74,19 +76,27 @@ public final class PullSheets implements SheetMaker {
         return pulls.stream().filter(p -> p.from() == place).toList();
     }
 
-    private static void table(CookWeek week, String head, List<Pull> pulls, List<Block> blocks) {
+    private static void table(CookWeek week, String head, String date, List<Pull> pulls, LocalDate day, List<Block> blocks) {
         if (pulls.isEmpty()) {
             return;
         }
         blocks.add(new Block.Heading(2, head));
         List<Row> rows = new ArrayList<>();
         for (Pull p : pulls) {
-            rows.add(Row.of(CookWeek.BOX, week.called.item(p.item()), CookWeek.mass(p.mg()), source(week, p), container(p),
-                    p.useBy().map(When::day).orElse(""), week.users(p.users(), p.day())));
+            boolean out = p.thaws() && !p.day().equals(day);
+            rows.add(Row.of(CookWeek.BOX, week.called.item(p.item()), CookWeek.mass(p.mg()),
+                    out ? "taken out " + When.day(p.day()) : source(week, p), out ? "thawing pan" : container(p),
+                    p.thaws() ? out ? "today" : When.day(p.readyOn()) : p.useBy().map(d -> far(d, day)).orElse(""),
+                    week.users(p.users(), day)));
         }
         blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("Item", 24), Column.figure("Amount", 13),
-                Column.words("Which", 21), Column.words("Container", 20), Column.words("Use by", 11),
+                Column.words("Which", 21), Column.words("Container", 20), Column.words(date, 12),
                 Column.words("For", 28)), rows));
+    }
+
+    /** With its year where that is not plain. */
+    private static String far(LocalDate date, LocalDate day) {
+        return When.day(date) + (date.isAfter(day.plusDays(PLAIN_DAYS)) ? " " + date.getYear() : "");
     }
 
     private static String source(CookWeek week, Pull p) {
