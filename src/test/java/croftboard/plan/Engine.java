@@ -1,0 +1,98 @@
+package croftboard.plan;
+
+import croftboard.menu.MenuSearch;
+import croftboard.need.Account;
+import croftboard.need.Buying;
+import croftboard.need.WeekProblem;
+import croftboard.need.Workload;
+import croftboard.sourcing.Sourcing;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/** The one door through which benchmarks have a problem solved as the program solves it, and plans judged. */
+public final class Engine {
+    private Engine() { }
+
+    /**
+     * @param complete whether every must is kept
+     * @param valueCents by the account
+     * @param bestAtAll no menu at all is worth more; empty when nothing was proved
+     * @param bestForMenu no order for this menu is worth more
+     * @param moments each better plan as it came
+     * @param searches of menus
+     */
+    public record Answer(int[] choice, int[] packs, boolean complete, long valueCents, Optional<Long> bestAtAll,
+            Optional<Long> bestForMenu, List<Moment> moments, List<Searched> searches) {
+        /** Bound less value as a share of the value; no bound: infinite. */
+        public double gap() {
+            return bestAtAll.map(b -> (b - valueCents) / (double) valueCents).orElse(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** @param seconds since the start. @param valueCents of a complete plan */
+    public record Moment(double seconds, long valueCents, Optional<Long> bestAtAll) { }
+
+    /** @param tries menus looked at. @param misjudgedCents thought worth less true worth; empty where orders are not complete */
+    public record Searched(long tries, Optional<Long> misjudgedCents) { }
+
+    public static Answer week(WeekProblem problem, Duration time, long seed) {
+        Ear ear = new Ear();
+        int[] nothing = new int[problem.slots().size()];
+        Arrays.fill(nothing, -1);
+        WeekSolver.Solved solved = new WeekSolver(problem, Budget.of(time, OptionalLong.empty()), seed, ear, () -> false)
+                .solve(nothing);
+        ear.better(solved);
+        return new Answer(solved.choice(), solved.orders().packs(), solved.complete(), solved.orders().valueCents(),
+                solved.bestAtAll(), solved.orders().bestForMenu(), List.copyOf(ear.moments), List.copyOf(ear.searches));
+    }
+
+    /** Weeks that follow each other as one problem: whatever the program does with several weeks belongs in here. */
+    public static Answer month(WeekProblem problem, Duration time, long seed) {
+        return week(problem, time, seed);
+    }
+
+    /** Seconds that one menu search has within a time. */
+    public static double menuSeconds(Duration time) {
+        return Math.max(1, Budget.of(time, OptionalLong.empty()).menuMillis()) / 1000.0;
+    }
+
+    /** Whether a plan keeps every must: the judgement that the program passes on its own plans. */
+    public static boolean complete(WeekProblem problem, int[] choice, int[] packs) {
+        Workload work = Workload.of(problem, choice);
+        Buying buying = Buying.of(problem, work.needMg(), packs);
+        return new MissingMusts(Names.IDS, problem, choice, packs, work, buying).list().isEmpty();
+    }
+
+    /** Cents by the account. */
+    public static long value(WeekProblem problem, int[] choice, int[] packs) {
+        return Account.of(problem, choice, packs).value();
+    }
+
+    private static final class Ear implements WeekSolver.Listener {
+        private final long t0 = System.nanoTime();
+        private final List<Moment> moments = new ArrayList<>();
+        private final List<Searched> searches = new ArrayList<>();
+
+        @Override
+        public void doing(String what) {
+            // only better plans are of interest
+        }
+
+        @Override
+        public void better(WeekSolver.Solved solved) {
+            if (solved.complete()) {
+                moments.add(new Moment((System.nanoTime() - t0) / 1e9, solved.orders().valueCents(), solved.bestAtAll()));
+            }
+        }
+
+        @Override
+        public void searched(MenuSearch.Found menu, Sourcing.Orders orders) {
+            searches.add(new Searched(menu.tries(), orders.complete()
+                    ? Optional.of(menu.worthCents() - orders.valueCents()) : Optional.empty()));
+        }
+    }
+}
