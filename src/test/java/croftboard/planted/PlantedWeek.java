@@ -19,14 +19,14 @@ import java.util.stream.IntStream;
 public record PlantedWeek(WeekProblem problem, int[] menu, int[] packs, long cents, double bestCents) {
     private static final Ratio LOCAL_PRICE = Ratio.of(30, 100);
 
-    /** 54 slots. */
-    public static PlantedWeek week(long seed) {
-        return new Making(Shape.week(), seed).make("planted week " + seed);
+    /** 54 slots. @param tied one decoy in seven comes within a cent of the planted dish, else within a hundredth */
+    public static PlantedWeek week(long seed, boolean tied) {
+        return new Making(Shape.week(tied), seed).make("planted week " + seed);
     }
 
     /** 216 slots in four weeks. */
-    public static PlantedWeek month(long seed) {
-        return new Making(Shape.month(), seed).make("planted month " + seed);
+    public static PlantedWeek month(long seed, boolean tied) {
+        return new Making(Shape.month(tied), seed).make("planted month " + seed);
     }
 
     /** Three slots: every menu can be tried with every order. */

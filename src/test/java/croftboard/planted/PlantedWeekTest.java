@@ -39,8 +39,8 @@ class PlantedWeekTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void plantedPlan_isWorthExactlyWhatWasPlanted(long seed) {
-        holds(PlantedWeek.week(seed));
-        holds(PlantedWeek.month(seed));
+        holds(PlantedWeek.week(seed, seed > 3));
+        holds(PlantedWeek.month(seed, seed > 3));
         holds(PlantedWeek.tiny(seed));
     }
 
@@ -48,7 +48,7 @@ class PlantedWeekTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void boundOverAllMenus_touchesThePlantedPlan(long seed) {
         assumeTrue(Natives.available());
-        PlantedWeek week = PlantedWeek.week(seed);
+        PlantedWeek week = PlantedWeek.week(seed, seed > 3);
         long bound = JointRelaxation.of(week.problem()).orElseThrow().boundCents();
         assertThat(bound).isBetween(week.cents(), week.cents() + slack(week.cents()));
     }
@@ -57,7 +57,7 @@ class PlantedWeekTest {
     @Tag("slow")
     void boundOverAllMenus_touchesThePlantedMonth() {
         assumeTrue(Natives.available());
-        PlantedWeek month = PlantedWeek.month(1);
+        PlantedWeek month = PlantedWeek.month(1, false);
         long bound = JointRelaxation.of(month.problem()).orElseThrow().boundCents();
         assertThat(bound).isBetween(month.cents(), month.cents() + slack(month.cents()));
     }
@@ -73,7 +73,7 @@ class PlantedWeekTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void otherDishes_lookBetterByThemselves(long seed) {
-        PlantedWeek week = PlantedWeek.week(seed);
+        PlantedWeek week = PlantedWeek.week(seed, seed > 3);
         double[] list = cheapest(week.problem());
         int lured = 0;
         for (int s = 0; s < week.menu().length; s++) {

@@ -11,25 +11,27 @@ package croftboard.planted;
  * @param decoys dishes that stand nowhere in the planted menu
  * @param listed most candidates of a slot
  * @param packs most packs that the plan takes of one item from one vendor, nearly
+ * @param tied whether one decoy in seven comes within a cent of the planted dish, or only within a hundredth
  */
 record Shape(int weeks, int open, int[] daily, int[] longer, int items, int partsOfDish, int vendors, int planVendors,
-        int decoys, int listed, int packs) {
+        int decoys, int listed, int packs,
+        boolean tied) {
     private static final int[] DAILY = {0, 0, 1, 1, 2, 3, 3, 4};
     private static final int[] LONGER = {3, 4, 1};
 
     /** 54 slots. */
-    static Shape week() {
-        return new Shape(1, 6, DAILY, LONGER, 60, 5, 14, 10, 116, 40, 6);
+    static Shape week(boolean tied) {
+        return new Shape(1, 6, DAILY, LONGER, 60, 5, 14, 10, 116, 40, 6, tied);
     }
 
     /** 216 slots. */
-    static Shape month() {
-        return new Shape(4, 6, DAILY, LONGER, 60, 5, 14, 10, 62, 40, 6);
+    static Shape month(boolean tied) {
+        return new Shape(4, 6, DAILY, LONGER, 60, 5, 14, 10, 62, 40, 6, tied);
     }
 
     /** Three slots: every menu can be tried with every order. */
     static Shape tiny() {
-        return new Shape(1, 3, new int[] {0}, new int[0], 2, 2, 3, 2, 3, 4, 2);
+        return new Shape(1, 3, new int[] {0}, new int[0], 2, 2, 3, 2, 3, 4, 2, false);
     }
 
     int days() {

@@ -72,7 +72,8 @@ final class Worths {
         slotCents[s] = planted.cents - shared(place, planted);
         for (Place.Draft d : place.drafts) {
             if (d != planted) {
-                double less = g.nextInt(100) < 12 ? .01 * g.nextDouble() : .02 + .3 * g.nextDouble();
+                double u = g.nextDouble();
+                double less = g.nextInt(7) > 0 ? .02 + .3 * u : shape.tied() ? 0 : .01 * u;
                 d.cents = (long) Math.floor(slotCents[s] + shared(place, d) - less * slotCents[s]);
             }
         }
