@@ -36,8 +36,14 @@ public final class Engine {
     /** @param seconds since the start. @param valueCents of a complete plan */
     public record Moment(double seconds, long valueCents, Optional<Long> bestAtAll) { }
 
-    /** @param tries menus looked at. @param misjudgedCents thought worth less true worth; empty where orders are not complete */
-    public record Searched(long tries, Optional<Long> misjudgedCents) { }
+    /**
+     * One menu search.
+     *
+     * @param tries menus looked at
+     * @param thoughtCents what it thought its menu worth
+     * @param trueCents what the menu was worth with the orders then searched for it; empty when they are not complete
+     */
+    public record Searched(long tries, long thoughtCents, Optional<Long> trueCents) { }
 
     public static Answer week(WeekProblem problem, Duration time, long seed) {
         Ear ear = new Ear();
@@ -91,8 +97,8 @@ public final class Engine {
 
         @Override
         public void searched(MenuSearch.Found menu, Sourcing.Orders orders) {
-            searches.add(new Searched(menu.tries(), orders.complete()
-                    ? Optional.of(menu.worthCents() - orders.valueCents()) : Optional.empty()));
+            searches.add(new Searched(menu.tries(), menu.worthCents(),
+                    orders.complete() ? Optional.of(orders.valueCents()) : Optional.empty()));
         }
     }
 }
