@@ -14,11 +14,11 @@ final class Figures {
     }
 
     static String percent(double share) {
-        return Double.isFinite(share) ? number("%.2f", 100 * share) : NONE;
+        return number("%.2f", 100 * share);
     }
 
     static String number(String form, double value) {
-        return String.format(Locale.ROOT, form, value);
+        return Double.isFinite(value) ? String.format(Locale.ROOT, form, value) : NONE;
     }
 
     static String head(String... cells) {
@@ -29,10 +29,10 @@ final class Figures {
         return "| " + String.join(" | ", cells) + " |\n";
     }
 
-    /** Of no numbers: 0. */
+    /** Of no numbers: not a number, written as none. */
     static double median(Collection<? extends Number> numbers) {
         double[] sorted = numbers.stream().mapToDouble(Number::doubleValue).sorted().toArray();
         int n = sorted.length;
-        return n == 0 ? 0 : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+        return n == 0 ? Double.NaN : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
     }
 }

@@ -28,7 +28,9 @@ final class Misjudged {
             for (WeekProblem week : weeks(request)) {
                 Solved solved = Solved.week(week, seconds, 1);
                 text.append(line(solved));
-                shares.add(median(solved.misjudged()) / solved.value());
+                if (!solved.misjudged().isEmpty()) {
+                    shares.add(median(solved.misjudged()) / solved.value());
+                }
             }
             text.append("\nMedian over the weeks: ").append(percent(median(shares))).append(" % of the value.\n");
         }

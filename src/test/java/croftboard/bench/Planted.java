@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 final class Planted {
     private static final double WEEK_BAR = .995;
     private static final double MONTH_BAR = .99;
+    private static final int WEEKS = 4;
 
     private Planted() { }
 
@@ -31,7 +32,7 @@ final class Planted {
         }
         for (int seconds : request.secondsOr("60", "60")) {
             List<Integer> seeds = request.seedsOr("1-5", "1");
-            part(text, "216 slots, nearly tied", seconds, seeds, s -> PlantedWeek.month(s, false), MONTH_BAR);
+            part(text, "216 slots, nearly tied", seconds, seeds, s -> PlantedWeek.weeks(s, WEEKS, false), MONTH_BAR);
         }
         return text.toString();
     }

@@ -5,7 +5,7 @@ import croftboard.need.WeekProblem;
 import croftboard.plan.Engine;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -31,47 +31,24 @@ public final class SizeRun {
     public static void main(String[] args) throws IOException {
         WeekProblem problem = problem(Integer.parseInt(args[0]), Long.parseLong(args[1]));
         Duration time = Duration.ofSeconds(Long.parseLong(args[2]));
-        Watch watch = new Watch();
-        watch.start();
         Engine.Answer answer = problem.slots().size() > 100 ? Engine.month(problem, time, 1) : Engine.week(problem, time, 1);
         double first = answer.moments().isEmpty() ? -1 : answer.moments().get(0).seconds();
         double near = answer.moments().stream().filter(m -> answer.bestAtAll()
                 .filter(b -> b - m.valueCents() <= NEAR * m.valueCents()).isPresent())
                 .mapToDouble(Engine.Moment::seconds).findFirst().orElse(-1);
         System.out.println("size " + problem.slots().size() + " " + first + " " + near + " " + answer.gap() + " "
-                + watch.most / 1e6 + " " + processMegabytes() + " " + answer.valueCents() + " " + answer.complete());
+                + heapMegabytes() + " " + processMegabytes() + " " + answer.valueCents() + " " + answer.complete());
+    }
+
+    /** At most in use, garbage included. */
+    private static double heapMegabytes() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream().filter(p -> p.getType() == MemoryType.HEAP)
+                .mapToDouble(p -> p.getPeakUsage().getUsed() / 1e6).sum();
     }
 
     private static double processMegabytes() throws IOException {
         Path status = Path.of("/proc/self/status");
         return !Files.exists(status) ? -1 : Files.readAllLines(status).stream().filter(l -> l.startsWith("VmHWM"))
                 .mapToDouble(l -> Double.parseDouble(l.replaceAll("\\D", "")) / 1024).findFirst().orElse(-1);
-    }
-
-    /** What is still in use after collections, at most. */
-    private static final class Watch extends Thread {
-        private static final int EVERY_MILLIS = 200;
-        private volatile double most;
-
-        Watch() {
-            super("memory-watch");
-            setDaemon(true);
-        }
-
-        @Override
-        public void run() {
-            try {
-                while (true) {
-                    double now = 0;
-                    for (MemoryPoolMXBean pool : ManagementFactory.getMemoryPoolMXBeans()) {
-                        now += pool.getCollectionUsage() == null ? 0 : pool.getCollectionUsage().getUsed();
-                    }
-                    most = Math.max(most, now);
-                    Thread.sleep(EVERY_MILLIS);
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
     }
 }

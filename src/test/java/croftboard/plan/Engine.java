@@ -3,15 +3,16 @@ package croftboard.plan;
 import croftboard.menu.MenuSearch;
 import croftboard.need.Account;
 import croftboard.need.Buying;
+import croftboard.need.Enumeration;
 import croftboard.need.WeekProblem;
 import croftboard.need.Workload;
 import croftboard.sourcing.Sourcing;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 
 /** The one door through which benchmarks have a problem solved as the program solves it, and plans judged. */
 public final class Engine {
@@ -46,19 +47,22 @@ public final class Engine {
     public record Searched(long tries, long thoughtCents, Optional<Long> trueCents) { }
 
     public static Answer week(WeekProblem problem, Duration time, long seed) {
-        Ear ear = new Ear();
-        int[] nothing = new int[problem.slots().size()];
-        Arrays.fill(nothing, -1);
-        WeekSolver.Solved solved = new WeekSolver(problem, Budget.of(time, OptionalLong.empty()), seed, ear, () -> false)
-                .solve(nothing);
-        ear.better(solved);
-        return new Answer(solved.choice(), solved.orders().packs(), solved.complete(), solved.orders().valueCents(),
-                solved.bestAtAll(), solved.orders().bestForMenu(), List.copyOf(ear.moments), List.copyOf(ear.searches));
+        return heard(problem, ear -> new WeekSolver(problem, Budget.of(time, OptionalLong.empty()), seed, ear, () -> false)
+                .solve(Enumeration.nothing(problem)));
     }
 
-    /** Weeks that follow each other as one problem: whatever the program does with several weeks belongs in here. */
+    /** Weeks that follow each other as one problem. The one call to the engine for several weeks stands here. */
     public static Answer month(WeekProblem problem, Duration time, long seed) {
-        return week(problem, time, seed);
+        return heard(problem, ear -> new LongWeek(problem, time, seed, ear).solve());
+    }
+
+    private static Answer heard(WeekProblem problem, Function<WeekSolver.Listener, WeekSolver.Solved> solver) {
+        Ear ear = new Ear();
+        WeekSolver.Solved solved = solver.apply(ear);
+        ear.better(solved);
+        return new Answer(solved.choice(), solved.orders().packs(), solved.complete(),
+                value(problem, solved.choice(), solved.orders().packs()), solved.bestAtAll(),
+                solved.orders().bestForMenu(), List.copyOf(ear.moments), List.copyOf(ear.searches));
     }
 
     /** Seconds that one menu search has within a time. */

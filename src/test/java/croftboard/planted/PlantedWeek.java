@@ -24,9 +24,9 @@ public record PlantedWeek(WeekProblem problem, int[] menu, int[] packs, long cen
         return new Making(Shape.week(tied), seed).make("planted week " + seed);
     }
 
-    /** 216 slots in four weeks. */
-    public static PlantedWeek month(long seed, boolean tied) {
-        return new Making(Shape.month(tied), seed).make("planted month " + seed);
+    /** 54 slots in each of several weeks, 216 in a month of four. */
+    public static PlantedWeek weeks(long seed, int weeks, boolean tied) {
+        return new Making(Shape.weeks(weeks, tied), seed).make(weeks + " planted weeks " + seed);
     }
 
     /** Three slots: every menu can be tried with every order. */

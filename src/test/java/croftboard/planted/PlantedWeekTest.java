@@ -40,7 +40,7 @@ class PlantedWeekTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void plantedPlan_isWorthExactlyWhatWasPlanted(long seed) {
         holds(PlantedWeek.week(seed, seed > 3));
-        holds(PlantedWeek.month(seed, seed > 3));
+        holds(PlantedWeek.weeks(seed, 4, seed > 3));
         holds(PlantedWeek.tiny(seed));
     }
 
@@ -55,11 +55,11 @@ class PlantedWeekTest {
 
     @Test
     @Tag("slow")
-    void boundOverAllMenus_touchesThePlantedMonth() {
+    void boundOverAllMenus_touchesTheTwoPlantedWeeks() {
         assumeTrue(Natives.available());
-        PlantedWeek month = PlantedWeek.month(1, false);
-        long bound = JointRelaxation.of(month.problem()).orElseThrow().boundCents();
-        assertThat(bound).isBetween(month.cents(), month.cents() + slack(month.cents()));
+        PlantedWeek two = PlantedWeek.weeks(1, 2, false);
+        long bound = JointRelaxation.of(two.problem()).orElseThrow().boundCents();
+        assertThat(bound).isBetween(two.cents(), two.cents() + slack(two.cents()));
     }
 
     @ParameterizedTest(name = "seed {0}")

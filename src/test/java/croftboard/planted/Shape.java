@@ -24,9 +24,9 @@ record Shape(int weeks, int open, int[] daily, int[] longer, int items, int part
         return new Shape(1, 6, DAILY, LONGER, 60, 5, 14, 10, 116, 40, 6, tied);
     }
 
-    /** 216 slots. */
-    static Shape month(boolean tied) {
-        return new Shape(4, 6, DAILY, LONGER, 60, 5, 14, 10, 62, 40, 6, tied);
+    /** 54 slots in each of several weeks. */
+    static Shape weeks(int weeks, boolean tied) {
+        return new Shape(weeks, 6, DAILY, LONGER, 60, 5, 14, 10, 62, 40, 6, tied);
     }
 
     /** Three slots: every menu can be tried with every order. */
