@@ -28,8 +28,8 @@ final class Demo {
             for (WeekProblem week : weeks(request.folder())) {
                 typical.add(middle(solved(week, seconds, seeds)));
             }
-            text.append(seconds).append(" s a week; of the plans of so many seeds the one of median value: ").append(seeds.size())
-                    .append("; money in dollars.\n\n").append(Quality.table(typical))
+            text.append(seconds).append(" s a week; of the plans of so many seeds the one of median value: ")
+                    .append(seeds.size()).append("; money in dollars.\n\n").append(Quality.table(typical))
                     .append("\n");
         }
         return text.toString();

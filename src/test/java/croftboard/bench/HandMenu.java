@@ -164,7 +164,7 @@ final class HandMenu {
         used[u.resource()][problem.resources().get(u.resource()).period()[u.day()]] += (long) sign * u.units();
     }
 
-    /** Of all exchanges of one other dish of the day that let something into the slot, the best by the list; variety may go. */
+    /** The best by the list of all exchanges of one other dish of the day that make room; variety may go. */
     private void exchange(int s, int day) {
         double most = Double.NEGATIVE_INFINITY;
         int[] change = null;

@@ -32,8 +32,8 @@ final class Sizes {
     }
 
     static String measure(Request request) throws IOException, InterruptedException {
-        StringBuilder text = new StringBuilder("Median over the seeds; seconds to a plan within 2 % of what is proved in the "
-                + "end, loading included; Java memory includes garbage.\n\n").append(head("slots", "s given", "runs", "complete",
+        StringBuilder text = new StringBuilder("Median over the seeds; seconds to a plan within 2 % of what is proved in "
+                + "the end, loading included; Java memory includes garbage.\n\n").append(head("slots", "s given", "runs", "complete",
                 "first complete plan, s", "within 2 %, s", "of the runs", "gap in the end, %", "Java memory at most, MB",
                 "process at most, MB"));
         List<double[]> growth = new ArrayList<>();

@@ -69,7 +69,8 @@ final class ValueChart {
     /** @return words that show the picture */
     String write(Request request) throws IOException {
         if (Double.isFinite(bound)) {
-            lines.add(new Plot.Line("no plan passes", List.of(new double[] {0, bound}, new double[] {seconds, bound}), false));
+            lines.add(new Plot.Line("no plan passes",
+                    List.of(new double[] {0, bound}, new double[] {seconds, bound}), false));
         }
         lines.add(new Plot.Line("Croftboard", longest, true));
         Plot plot = new Plot("Value of the plan in hand, " + name, "seconds", "dollars", seconds, best * LOWEST,
@@ -78,7 +79,7 @@ final class ValueChart {
         if (!request.print()) {
             Files.writeString(request.folder().resolve("docs").resolve(FILE), svg);
         }
-        return "\n![Value against time](" + FILE + ")\n\nThe first week of the table. Integer solvers by their own word as they "
-                + "went; the table has what their plans are worth. Circles: Croftboard given just that time.\n";
+        return "\n![Value against time](" + FILE + ")\n\nThe first week of the table. Integer solvers by their own word as they"
+                + " went; the table has what their plans are worth. Circles: Croftboard given just that time.\n";
     }
 }

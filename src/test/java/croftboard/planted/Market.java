@@ -119,7 +119,8 @@ final class Market {
             if (at < 0 && !(shape.open() == 3 ? stranger : g.nextInt(100) < (stranger ? 45 : 5))) {
                 continue;
             }
-            long grams = at >= 0 ? s.packGrams[at] : Math.max(10, Math.round(s.packGrams[0] * (.5 + g.nextDouble()) / 10) * 10);
+            long grams = at >= 0 ? s.packGrams[at]
+                    : Math.max(10, Math.round(s.packGrams[0] * (.5 + g.nextDouble()) / 10) * 10);
             for (int day : days.get(v)) {
                 if (offers.stream().noneMatch(o -> o.vendor == vendor && o.item == s.item && o.day == day)) {
                     offers.add(other(s, v, day, grams));

@@ -6,7 +6,7 @@ import croftboard.need.WeekProblem;
 public final class GreedyOrders {
     private GreedyOrders() { }
 
-    /** Packs of each offer. Deliveries that no top-up brings to their minimum are left alone, where food can be had without. */
+    /** Packs of each offer. Deliveries that no top-up brings to their minimum are left alone. */
     public static int[] of(WeekProblem problem, int[] choice) {
         FixedMenu menu = new FixedMenu(problem, choice);
         OrderFacts facts = new OrderFacts(menu);
