@@ -1,6 +1,5 @@
 package croftboard.bench;
 
-import croftboard.plan.MeasuredWeek;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
