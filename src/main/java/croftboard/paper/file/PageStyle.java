@@ -8,6 +8,10 @@ final class PageStyle {
             .foot .origin { font-size: 9pt; }
             """;
 
+    /** Only on pages that have something to tell: the words would stay for the sheets that follow. */
+    private static final String TOLD =
+            "  @top-left { content: element(told); width: 100%; vertical-align: bottom; padding-bottom: 4pt; }\n";
+
     private PageStyle() { }
 
     static String screen() {
@@ -22,8 +26,8 @@ final class PageStyle {
     /** @param paper letter or a4 */
     static String paper(String paper) {
         String size = paper.equals("a4") ? "A4" : "letter";
-        return FOOT + page("tall", size + " portrait", "0.55in") + page("talltold", size + " portrait", "0.95in")
-                + page("wide", size + " landscape", "0.55in") + page("widetold", size + " landscape", "0.8in")
+        return FOOT + page("tall", size + " portrait", "0.55in", "") + page("talltold", size + " portrait", "0.95in", TOLD)
+                + page("wide", size + " landscape", "0.55in", "") + page("widetold", size + " landscape", "0.8in", TOLD)
                 + "@page bare { size: " + size + " portrait; margin: 0; }\n" + """
                 .foot { position: running(foot); border-top: 0.75pt solid #000; padding-top: 2pt; }
                 .told { position: running(told); font-size: 11pt; }
@@ -44,9 +48,9 @@ final class PageStyle {
         return (whole - 2 * 0.55) * 72;
     }
 
-    private static String page(String name, String size, String top) {
+    private static String page(String name, String size, String top, String told) {
         return "@page " + name + " { size: " + size + "; margin: " + top + " 0.55in 0.75in 0.55in;\n"
-                + "  @top-left { content: element(told); width: 100%; vertical-align: bottom; padding-bottom: 4pt; }\n"
+                + told
                 + "  @bottom-left { content: element(foot); width: 100%; vertical-align: top; } }\n";
     }
 }
