@@ -6,6 +6,12 @@ import croftboard.paper.SheetKind;
 import croftboard.paper.SheetMaker;
 import croftboard.paper.order.CalendarSheet;
 import croftboard.paper.order.OrderSheets;
+import croftboard.paper.served.CaseCards;
+import croftboard.paper.served.CoverageGrid;
+import croftboard.paper.served.HomeCards;
+import croftboard.paper.served.Labels;
+import croftboard.paper.served.Logs;
+import croftboard.paper.served.MembersSheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,7 +21,13 @@ import java.util.Set;
 final class SheetMakers {
     private static final List<SheetMaker> ALL = List.of(
             new OrderSheets(),
-            new CalendarSheet());
+            new CalendarSheet(),
+            new Labels(),
+            new CaseCards(),
+            new CoverageGrid(),
+            new MembersSheets(),
+            new HomeCards(),
+            new Logs());
 
     private SheetMakers() { }
 
