@@ -6,10 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How wide the characters of the shipped typeface are, read from its own tables ({@code head}, {@code hhea}, {@code hmtx},
- * {@code cmap} format 4 and 12 of the OpenType specification), so that a maker can ask whether words fit.
+ * {@code cmap} format 4 and 12 of the OpenType specification), so that a maker can ask whether words fit. Several threads
+ * may ask at once.
  */
 public final class Typeface {
     private static final int CMAP = 0x636D6170;
@@ -18,7 +20,7 @@ public final class Typeface {
     private static final int HMTX = 0x686D7478;
     private final ByteBuffer file;
     private final Map<Integer, Integer> tables = new HashMap<>();
-    private final Map<Integer, Integer> widths = new HashMap<>();
+    private final Map<Integer, Integer> widths = new ConcurrentHashMap<>();
     private final int perEm;
     private final int measured;
     private final int characters;

@@ -11,6 +11,7 @@ public final class When {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEEE, MMMM d, yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter PRINTED = DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("h a", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.ENGLISH);
 
     private When() { }
@@ -25,12 +26,12 @@ public final class When {
         return FULL.format(date);
     }
 
-    /** {@code noon}, {@code 5:00 pm}. */
+    /** {@code noon}, {@code 5 pm}, {@code 5:30 pm}. */
     public static String clock(LocalTime time) {
         if (time.equals(LocalTime.NOON)) {
             return "noon";
         }
-        return time.equals(LocalTime.MIDNIGHT) ? "midnight" : CLOCK.format(time).toLowerCase(Locale.ENGLISH);
+        return time.equals(LocalTime.MIDNIGHT) ? "midnight" : (time.getMinute() == 0 ? HOUR : CLOCK).format(time).toLowerCase(Locale.ENGLISH);
     }
 
     /** {@code Fri 13 Aug, noon}. */

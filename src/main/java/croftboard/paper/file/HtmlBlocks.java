@@ -9,10 +9,15 @@ import java.util.OptionalInt;
 
 /** Blocks as markup. */
 final class HtmlBlocks {
+    /** Free space beside a column. */
+    private static final double BESIDE = 0.6;
     private final Markup out;
+    private final double ems;
 
-    HtmlBlocks(Markup out) {
+    /** @param ems width there is, in sizes of type */
+    HtmlBlocks(Markup out, double ems) {
         this.out = out;
+        this.ems = ems;
     }
 
     void all(List<Block> blocks) {
@@ -60,9 +65,8 @@ final class HtmlBlocks {
     private void table(Block.Table table) {
         table.caption().ifPresent(c -> out.open("h4").lines(Visible.of(c)).close("h4"));
         out.open("table", "class", "grid");
-        int all = table.columns().stream().mapToInt(Block.Column::share).sum();
-        for (Block.Column c : table.columns()) {
-            out.empty("col", "style", String.format(Locale.ROOT, "width:%.2f%%", 100.0 * c.share() / all));
+        for (double part : ColumnWidths.of(table, ems)) {
+            out.empty("col", "style", String.format(Locale.ROOT, "width:%.2f%%", 100 * part));
         }
         out.open("thead").open("tr");
         table.columns().forEach(c -> out.open("th", "class", cell(c)).lines(Visible.of(c.name())).close("th"));
@@ -101,7 +105,7 @@ final class HtmlBlocks {
         out.open("table", "class", "beside").open("tr");
         columns.columns().forEach(c -> {
             out.open("td", "style", width);
-            all(c);
+            new HtmlBlocks(out, ems / columns.columns().size() - BESIDE).all(c);
             out.close("td");
         });
         out.close("tr").close("table");

@@ -12,6 +12,8 @@ import java.util.Optional;
 /** Sheets as one HTML document, well-formed as XML: for a browser as it is, for paper with its pages numbered. */
 final class HtmlPages {
     private static final String STYLE = resource("/paper/sheet.css");
+    /** Part of a line that words are taken to need no more than. */
+    private static final double SPARE = 0.98;
     private final PaperContext context;
     private final Foot foot;
 
@@ -57,7 +59,8 @@ final class HtmlPages {
             out.open("h1").lines(Visible.of(sheet.title())).close("h1");
             sheet.under().forEach(u -> out.open("p", "class", "under").lines(Visible.of(u)).close("p"));
         }
-        new HtmlBlocks(out).all(sheet.blocks());
+        double width = PageStyle.width(context.book().kitchen().paper(), look.landscape());
+        new HtmlBlocks(out, width / look.type() * SPARE).all(sheet.blocks());
         if (!paper) {
             foot(out, sheet, false);
         }

@@ -30,7 +30,18 @@ final class PageStyle {
                 .page:after { content: counter(page); }
                 .pages:after { content: counter(pages); }
                 section:first-child { page-break-before: auto; }
-                """;
+                """ + block("tall", width(paper, false)) + block("wide", width(paper, true));
+    }
+
+    /** The layout takes every page to be as wide as the first one: each block is told its own width. */
+    private static String block(String name, double width) {
+        return String.format(java.util.Locale.ROOT, "section.%s, section.%s-told { width: %.1fpt; }\n", name, name, width);
+    }
+
+    /** Points between the margins. */
+    static double width(String paper, boolean landscape) {
+        double whole = paper.equals("a4") ? (landscape ? 297 : 210) / 25.4 : landscape ? 11 : 8.5;
+        return (whole - 2 * 0.55) * 72;
     }
 
     private static String page(String name, String size, String top) {

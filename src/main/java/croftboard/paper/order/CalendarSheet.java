@@ -15,7 +15,6 @@ import croftboard.paper.When;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 
 /** Sheet 2: the week's orders on one page, in the order of their cut-offs, with boxes for sent, confirmed and came. */
@@ -42,7 +41,7 @@ public final class CalendarSheet implements SheetMaker {
         return List.of(new Sheet(kind(), "order-calendar-" + context.plan().week().toString().toLowerCase(java.util.Locale.ROOT)
                 + context.filters().vendor().map(v -> "-" + v).orElse("") + context.filters().day().map(d -> "-" + d).orElse(""),
                 "Order calendar " + context.plan().week(), List.of(under(context)), blocks, data(orders, events),
-                Sheet.Look.PLAIN.onOnePage(), keys));
+                Sheet.Look.PLAIN.wide().onOnePage(), keys));
     }
 
     static List<Seasons.Event> events(PaperContext context) {
@@ -59,21 +58,16 @@ public final class CalendarSheet implements SheetMaker {
 
     private static Block table(List<PurchaseOrder> orders) {
         List<Row> rows = new ArrayList<>();
-        Optional<LocalDate> day = Optional.empty();
         for (PurchaseOrder o : orders) {
-            if (!day.equals(Optional.of(o.cutOff().toLocalDate()))) {
-                day = Optional.of(o.cutOff().toLocalDate());
-                rows.add(Row.group("Order by " + When.full(day.get())));
-            }
-            rows.add(Row.of(When.clock(o.cutOff().toLocalTime()), o.seller().name(), o.seller().contact().phone().orElse(""),
-                    When.day(o.delivery()), o.window().map(CalendarSheet::hours).orElse(""), new Cents(o.payable()).toString(),
-                    BOX, BOX, BOX));
+            rows.add(Row.of(When.day(o.cutOff().toLocalDate()), When.clock(o.cutOff().toLocalTime()), o.seller().name(),
+                    o.seller().contact().phone().orElse(""), When.day(o.delivery()),
+                    o.window().map(CalendarSheet::hours).orElse(""), new Cents(o.payable()).toString(), BOX, BOX, BOX));
         }
         long all = orders.stream().mapToLong(PurchaseOrder::payable).sum();
-        rows.add(Row.total("", "All orders, with fees", "", "", "", new Cents(all).toString(), "", "", ""));
-        return new Block.Table(List.of(Column.words("By", 11), Column.words("Vendor", 32), Column.words("Telephone", 17),
-                Column.words("Comes", 13), Column.words("Hours", 14), Column.figure("To pay", 14), Column.mark("Sent", 7),
-                Column.mark("Conf.", 8), Column.mark("Came", 8)), rows);
+        rows.add(Row.total("", "", "All orders, with fees", "", "", "", new Cents(all).toString(), "", "", ""));
+        return new Block.Table(List.of(Column.words("Order by", 10), Column.words("at", 6), Column.words("Vendor", 40),
+                Column.words("Telephone", 10), Column.words("Comes", 10), Column.words("between", 10),
+                Column.figure("To pay", 9), Column.mark("Sent", 5), Column.mark("Confirmed", 5), Column.mark("Came", 5)), rows);
     }
 
     /** {@code 7:00-10:30}. */

@@ -78,8 +78,7 @@ public final class OrderSheets implements SheetMaker {
     private static Block goods(PurchaseOrder order) {
         List<Row> rows = new ArrayList<>();
         for (PurchaseOrder.Line l : order.lines()) {
-            String note = l.listNote().map(n -> "\nyour list: " + n).orElse("");
-            rows.add(Row.of(article(l) + note, l.pack(), Integer.toString(l.packs()), money(l.price()), money(l.cost()),
+            rows.add(Row.of(article(l), l.pack(), Integer.toString(l.packs()), money(l.price()), money(l.cost()),
                     "", "", "", ""));
         }
         rows.add(Row.total("Goods", "", Integer.toString(packs(order)), "", money(order.total()), "", "", "", ""));

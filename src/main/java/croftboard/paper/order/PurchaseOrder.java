@@ -42,7 +42,7 @@ public record PurchaseOrder(OrderKey key, String number, String version, boolean
      * @param accept acceptable substitutions
      */
     public record Line(String item, String article, String ours, Optional<String> number, String pack, int packs,
-            long packMg, long price, long cost, boolean onList, Optional<String> listNote, List<Vendor.Accepted> accept) { }
+            long packMg, long price, long cost, List<Vendor.Accepted> accept) { }
 
     public LocalDate delivery() {
         return key.delivery();
@@ -101,13 +101,9 @@ public record PurchaseOrder(OrderKey key, String number, String version, boolean
         Book book = context.book();
         Called called = context.called();
         Optional<Vendor.Offer> offer = offer(book, key, line);
-        Optional<String> note = book.lists().values().stream().flatMap(List::stream)
-                .filter(l -> l.vendor().equals(key.vendor()) && l.delivery().equals(key.delivery())
-                        && l.item().equals(line.item()) && l.pack().equals(line.pack()))
-                .map(l -> l.note()).filter(n -> !n.isBlank()).findFirst();
         return new Line(line.item(), offer.flatMap(Vendor.Offer::as).orElse(called.item(line.item())),
                 called.item(line.item()), offer.flatMap(Vendor.Offer::number), line.pack(), line.packs(), line.packMg(),
-                line.price(), line.cost(), line.onList(), note, offer.map(Vendor.Offer::accept).orElse(List.of()));
+                line.price(), line.cost(), offer.map(Vendor.Offer::accept).orElse(List.of()));
     }
 
     /** The vendor's offer of that pack in the delivery's week; else of any week. */
