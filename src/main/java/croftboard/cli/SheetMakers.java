@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Every maker of sheets, in the packet's working order. */
 final class SheetMakers {
@@ -26,15 +27,19 @@ final class SheetMakers {
             new CaseCards(),
             new CoverageGrid(),
             new MembersSheets(),
-            new HomeCards(),
             new Logs());
 
     private SheetMakers() { }
 
     static List<Sheet> make(PaperContext context, Set<SheetKind> kinds) {
+        return make(context, kinds, new HomeCards());
+    }
+
+    /** @param home for how many and which dishes home cards are */
+    static List<Sheet> make(PaperContext context, Set<SheetKind> kinds, HomeCards home) {
         List<Sheet> sheets = new ArrayList<>();
-        ALL.stream().filter(m -> kinds.contains(m.kind())).sorted(Comparator.comparing(SheetMaker::kind))
-                .forEach(m -> sheets.addAll(m.make(context)));
+        Stream.concat(ALL.stream(), Stream.of(home)).filter(m -> kinds.contains(m.kind()))
+                .sorted(Comparator.comparing(SheetMaker::kind)).forEach(m -> sheets.addAll(m.make(context)));
         return sheets;
     }
 }

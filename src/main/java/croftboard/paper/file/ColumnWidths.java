@@ -11,7 +11,7 @@ import java.util.Arrays;
 final class ColumnWidths {
     /** Cells of so many characters are kept on one line. */
     private static final int SHORT = 12;
-    private static final double PADDING = 0.7;
+    private static final double PADDING = 0.85;
     private static final double MOST = 0.4;
     private static final int CELLS = 400;
     private final Block.Table table;

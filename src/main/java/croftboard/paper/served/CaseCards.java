@@ -26,9 +26,10 @@ import java.util.TreeSet;
  */
 public final class CaseCards implements SheetMaker {
     static final int LEAST_TYPE = 11;
-    static final int MOST_TYPE = 18;
-    private static final LabelStock LETTER = new LabelStock(2, 2, 0, 0, 107_950, 139_700, 107_950, 139_700);
-    private static final LabelStock A4 = new LabelStock(2, 2, 0, 0, 105_000, 148_500, 105_000, 148_500);
+    static final int MOST_TYPE = 15;
+    /** Quarters of the paper, less an edge that printers leave white. */
+    private static final LabelStock LETTER = new LabelStock(2, 2, 9_000, 9_000, 90_000, 121_700, 107_950, 139_700);
+    private static final LabelStock A4 = new LabelStock(2, 2, 9_000, 9_000, 87_000, 130_500, 105_000, 148_500);
 
     @Override
     public SheetKind kind() {
@@ -89,12 +90,12 @@ public final class CaseCards implements SheetMaker {
                 + CookAmounts.of(s.portion()))));
         words.add(new Block.Notice(dish.contains()));
         dish.advised().ifPresent(a -> words.add(new Block.Heading(3, a)));
-        words.add(new Block.Text(DishFacts.caution()));
+        words.add(new Block.Text(DishFacts.caution() + " Ask us."));
         dish.diet().ifPresent(d -> words.add(new Block.Text(d)));
-        behind.sentence().ifPresent(s -> words.add(new Block.Text(s)));
+        behind.sentence().ifPresent(s -> words.add(new Block.Heading(3, s)));
         List<LocalDate> days = slot.days();
         words.add(new Block.Text(context.called().line(slot.line()) + " \u00b7 " + When.day(days.get(0))
-                + (days.size() > 1 ? " to " + When.day(days.get(days.size() - 1)) : "") + " \u00b7 " + context.planName()
+                + (days.size() > 1 ? " to " + When.day(days.get(days.size() - 1)) : "") + "\n" + context.planName()
                 + (context.posted() ? "" : " draft")));
         return List.copyOf(words);
     }

@@ -29,7 +29,7 @@ public final class CoverageGrid implements SheetMaker {
             "hazelnut", "heartnut", "macadamia", "pecan", "pine-nut", "pistachio", "walnut");
     private static final List<String> GROUPS = List.of("milk", "egg", "fish", "shellfish", "tree nuts", "wheat", "peanut",
             "soy", "sesame");
-    private static final String LISTED = "LISTS";
+    private static final String LISTED = "YES";
     private static final String NOT_LISTED = "no";
     private static final String OPEN = "?";
 
@@ -50,23 +50,26 @@ public final class CoverageGrid implements SheetMaker {
 
     private Sheet sheet(PaperContext context, LocalDate day, List<OnOffer.Slot> slots) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Notice("For the staff only, not for the case. \"no\" means: the recipe lists none of it. It is no"
-                + " promise that none is there. \"?\" means: not stated by a supplier; never say no."));
+        blocks.add(new Block.Notice("For the staff only, not for the case. YES: the recipe lists it. no: the recipe lists none"
+                + " of it, which is no promise that none is there. ?: a supplier does not state it; never say no."));
         Map<String, DishFacts> dishes = new LinkedHashMap<>();
         slots.forEach(s -> dishes.put(s.dish(), DishFacts.of(context, s.dish())));
         blocks.add(grid(dishes));
         blocks.add(new Block.Heading(1, "Who finds something today"));
         blocks.add(promises(context.book().kitchen(), slots, dishes));
         List<DishFacts> open = dishes.values().stream().filter(d -> !d.complete()).toList();
-        open.forEach(d -> blocks.add(new Block.Text(d.name() + ": " + d.contains())));
+        if (!open.isEmpty()) {
+            blocks.add(new Block.Text("Not stated: " + String.join("; ", open.stream().map(d -> d.name() + ": "
+                    + String.join(", ", d.statement().notStated())).toList()) + "."));
+        }
         blocks.add(new Block.Text(Caution.staff(context.book().kitchen())));
         return new Sheet(kind(), "coverage-" + day, "Coverage, " + When.full(day), List.of("What each recipe lists"), blocks,
                 data(day, dishes), Sheet.Look.PLAIN.wide());
     }
 
     private static Block grid(Map<String, DishFacts> dishes) {
-        List<Column> columns = new ArrayList<>(List.of(Column.words("Dish", 34)));
-        GROUPS.forEach(g -> columns.add(Column.mark(head(g), 8)));
+        List<Column> columns = new ArrayList<>(List.of(Column.words("Dish", 44)));
+        GROUPS.forEach(g -> columns.add(Column.mark(g, 8)));
         columns.add(Column.mark("wheat, rye, barley", 9));
         columns.add(Column.mark("vegan", 8));
         columns.add(Column.mark("no meat, fish", 8));
@@ -79,16 +82,12 @@ public final class CoverageGrid implements SheetMaker {
         return new Block.Table(columns, rows);
     }
 
-    private static String head(String group) {
-        return group.equals("shellfish") ? "shell-fish" : group;
-    }
-
     private static List<String> answers(DishFacts dish) {
         List<String> answers = new ArrayList<>();
         GROUPS.forEach(g -> answers.add(said(listed(dish.statement(), g))));
         answers.add(said(dish.ingredients().isEmpty() ? Known.UNKNOWN : Grains.listed(dish.ingredients())));
-        answers.add(diet(dish.statement().vegan()));
-        answers.add(diet(dish.statement().vegetarian()));
+        answers.add(diet(dish.statement().vegan(), dish));
+        answers.add(diet(dish.statement().vegetarian(), dish));
         return answers;
     }
 
@@ -104,8 +103,9 @@ public final class CoverageGrid implements SheetMaker {
         return listed == Known.YES ? LISTED : listed == Known.NO ? NOT_LISTED : OPEN;
     }
 
-    private static String diet(Known diet) {
-        return diet == Known.YES ? "yes" : diet == Known.NO ? "-" : OPEN;
+    /** What is not stated may be of animal origin: the plan counts the dish by its origins, a word to a guest waits. */
+    private static String diet(Known diet, DishFacts dish) {
+        return diet == Known.NO ? "-" : diet == Known.YES && dish.complete() ? "yes" : OPEN;
     }
 
     private static Block promises(Kitchen kitchen, List<OnOffer.Slot> slots, Map<String, DishFacts> dishes) {
@@ -116,10 +116,10 @@ public final class CoverageGrid implements SheetMaker {
                             && l.course().equals(promise.course().get())))
                     .map(s -> dishes.get(s.dish())).filter(d -> !d.ingredients().isEmpty() && d.statement().keeps(promise))
                     .map(DishFacts::name).distinct().toList();
-            rows.add(Row.of(promise.say(), kept.size() + " of " + promise.atLeast(), kept.isEmpty() ? "nothing"
+            rows.add(Row.of(promise.say(), kept.size() + " (" + promise.atLeast() + " promised)", kept.isEmpty() ? "nothing"
                     : String.join("; ", kept)));
         }
-        return new Block.Table(List.of(Column.words("By recipe", 24), Column.mark("today", 9), Column.words("Dishes", 67)),
+        return new Block.Table(List.of(Column.words("By recipe", 24), Column.mark("today", 13), Column.words("Dishes", 63)),
                 rows);
     }
 

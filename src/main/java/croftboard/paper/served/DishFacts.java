@@ -58,9 +58,9 @@ record DishFacts(String id, String name, Optional<Recipe> recipe, DishStatement 
         return advisory.needed() ? Optional.of(advisory.disclosure() + " " + Advisory.reminder()) : Optional.empty();
     }
 
-    /** Said of a diet where every ingredient is known, and of nothing else. */
+    /** Said where every ingredient is known, in its allergens too, and of no other diet. */
     Optional<String> diet() {
-        return statement.vegan() == Known.YES ? Optional.of("Vegan by recipe: no ingredient of animal origin. This says nothing"
+        return statement.vegan() == Known.YES && complete() ? Optional.of("Vegan by recipe: no ingredient of animal origin. This says nothing"
                 + " about allergens.") : Optional.empty();
     }
 

@@ -79,9 +79,10 @@ public final class HomeCards implements SheetMaker {
         }
         substitutes(book, recipe, facts, blocks);
         cautions(tree, recipe, code, blocks);
-        return new Sheet(kind(), "home-card-" + recipe.id(), recipe.name(), List.of("For " + servings
+        return new Sheet(kind(), "home-card-" + recipe.id() + (servings == SERVINGS ? "" : "-for-" + servings), recipe.name(), List.of("For " + servings
                 + (servings == 1 ? " serving of " : " servings of ") + CookAmounts.of(recipe.sale().orElseThrow().portion())
-                + ", at home"), blocks, data(recipe, tree, book), Sheet.Look.PLAIN);
+                + ", at home", "The steps are the deli's, for a batch of " + recipe.portionsPerBatch().toDecimal(0)
+                + " portions: read \"What does not scale down\" first."), blocks, data(recipe, tree, book), Sheet.Look.PLAIN);
     }
 
     /** The dish first, then what goes into it. */
@@ -126,9 +127,8 @@ public final class HomeCards implements SheetMaker {
     /** Leftovers within two hours: advice to households of the US Department of Agriculture, from memory. */
     private void cautions(List<ScaledRecipe> tree, Recipe recipe, FoodCode code, List<Block> blocks) {
         blocks.add(new Block.Heading(1, "What does not scale down"));
-        blocks.add(new Block.Text("The steps are the deli's, written for a batch of "
-                + recipe.portionsPerBatch().toDecimal(0) + " portions: pans, kettles, lots and times in them belong to that"
-                + " batch. At home take a pan in which the food lies as deep as the step says. A small amount heats, browns and"
+        blocks.add(new Block.Text("Pans, kettles, lots, amounts and times in the steps belong to the deli's batch."
+                + " At home take a pan in which the food lies as deep as the step says. A small amount heats, browns and"
                 + " dries faster: look before the time is up, and keep some water at hand. Salt, chile and strong spices: begin"
                 + " with three quarters, then taste. Leavening, gelatine and thickeners: measure exactly. Amounts here are"
                 + " rounded to what a spoon can measure."));

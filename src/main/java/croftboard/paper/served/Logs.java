@@ -26,7 +26,7 @@ import java.util.TreeSet;
  */
 public final class Logs implements SheetMaker {
     private static final int LEFTOVERS = 3;
-    private static final int TIME_ROWS = 10;
+    private static final int TIME_ROWS = 16;
     private static final int SPARE = 2;
 
     @Override
@@ -58,13 +58,12 @@ public final class Logs implements SheetMaker {
     }
 
     private static Sheet sheet(PaperContext context, FoodCode code, LogDay day, String name, String title, List<Block> blocks,
-            Data data, Set<OrderKey> behind, boolean wide) {
+            Data data, Set<OrderKey> behind) {
         List<Block> all = new ArrayList<>(blocks);
         all.add(new Block.Text(Caution.limits(code, context.book().kitchen())));
         all.add(Block.Fields.of("Read by, at", ""));
-        Sheet.Look look = wide ? Sheet.Look.PLAIN.wide() : Sheet.Look.PLAIN;
         return new Sheet(SheetKind.LOG, "log-" + day.date() + "-" + name, title, List.of(When.full(day.date())), all, data,
-                look.onOnePage(), behind);
+                Sheet.Look.PLAIN.onOnePage(), behind);
     }
 
     private static String say(FoodCode code, Rule... rules) {
@@ -94,7 +93,7 @@ public final class Logs implements SheetMaker {
                         Column.blank("\u00b0F", 9), Column.blank("Taken / sent back, why", 28), Column.blank("By", 9)), rows),
                 new Block.Text("Another article than ordered: read its label, write its allergens here, and tell the cook before"
                         + " it is used. Labels and cards printed before do not hold for it."), new Block.Blank(2));
-        return sheet(context, code, day, "receiving", "Receiving log", blocks, data.done(), keys, false);
+        return sheet(context, code, day, "receiving", "Receiving log", blocks, data.done(), keys);
     }
 
     private static Sheet cooling(PaperContext context, FoodCode code, LogDay day) {
@@ -103,9 +102,11 @@ public final class Logs implements SheetMaker {
         Data.Building data = Data.of("day", "recipe", "name", "amount", "use_by", "cooled_after_cooking_by_its_steps",
                 "started_at", "started_f", "at_2_h_f", "at_4_h_f", "at_6_h_f", "cold_at", "done_instead", "by");
         group(day, rows, data, "Cooked and cooled, by their steps", kept.stream().filter(LogDay.Made::cools).toList());
-        group(day, rows, data, "Kept cold: log it if anything in it was warm",
-                kept.stream().filter(m -> !m.cools()).toList());
-        rows.add(Row.group("Leftovers of hot food, and what else is cooled"));
+        List<LogDay.Made> cold = kept.stream().filter(m -> !m.cools()).toList();
+        cold.forEach(m -> data(day, data, m));
+        String also = cold.isEmpty() ? "" : "; and these, if anything in them was warm: " + String.join("; ", cold.stream()
+                .map(LogDay.Made::name).distinct().toList());
+        rows.add(Row.group("Leftovers of hot food, and what else is cooled" + also));
         for (int i = 0; i < LEFTOVERS; i++) {
             rows.add(Row.of("", "", "", "", "", "", "", ""));
         }
@@ -114,10 +115,10 @@ public final class Logs implements SheetMaker {
                 + ": reheat it at once to " + code.limit(Rule.REHEATING).shown() + " and begin again, or throw it away."),
                 new Block.Text(say(code, Rule.COOLING_AMBIENT_TIME) + " Shallow pans, lids ajar, ice, blast chiller; split large"
                         + " batches. Measure in the middle. The date mark counts from the day of making: day 1."),
-                new Block.Table(List.of(Column.words("Food, amount", 34), Column.words("Use by", 11),
-                        Column.blank("Begun at, \u00b0F", 13), Column.blank("2 h: \u00b0F", 9), Column.blank("4 h: \u00b0F", 9),
-                        Column.blank("6 h: \u00b0F", 9), Column.blank("Done instead", 16), Column.blank("By", 7)), rows));
-        return sheet(context, code, day, "cooling", "Cooling log", blocks, data.done(), Set.of(), true);
+                new Block.Table(List.of(Column.words("Food, amount (\u00b0F in the columns)", 42), Column.words("Use by", 11),
+                        Column.blank("Begun", 11), Column.blank("2 h", 9), Column.blank("4 h", 9),
+                        Column.blank("6 h", 9), Column.blank("Done instead", 13), Column.blank("By", 7)), rows));
+        return sheet(context, code, day, "cooling", "Cooling log", blocks, data.done(), Set.of());
     }
 
     private static void group(LogDay day, List<Row> rows, Data.Building data, String name, List<LogDay.Made> made) {
@@ -126,9 +127,12 @@ public final class Logs implements SheetMaker {
         }
         for (LogDay.Made m : made) {
             rows.add(Row.of(m.name() + ", " + m.amount(), When.day(m.useBy()), "", "", "", "", "", ""));
-            data.row(day.date(), m.id(), m.name(), m.amount(), m.useBy(), m.cools() ? "yes" : "no", "", "", "", "", "", "", "",
-                    "");
+            data(day, data, m);
         }
+    }
+
+    private static void data(LogDay day, Data.Building data, LogDay.Made m) {
+        data.row(day.date(), m.id(), m.name(), m.amount(), m.useBy(), m.cools() ? "yes" : "no", "", "", "", "", "", "", "", "");
     }
 
     private static Sheet holding(PaperContext context, FoodCode code, LogDay day) {
@@ -150,11 +154,10 @@ public final class Logs implements SheetMaker {
         List<Block> blocks = List.of(new Block.Notice(say(code, Rule.HOT_HOLDING, Rule.COLD_HOLDING)
                 + " Reheated for hot holding: " + code.limit(Rule.REHEATING).shown() + " for "
                 + code.limit(Rule.REHEATING_HOLD).shown() + ", within " + code.limit(Rule.REHEATING_TIME).shown() + " ("
-                + code.limit(Rule.REHEATING).section() + ")."), Block.Fields.of("Read at (write the hours above the columns)",
-                ""), new Block.Table(List.of(Column.words("Food", 36), Column.blank("1: \u00b0F", 8),
-                Column.blank("2: \u00b0F", 8), Column.blank("3: \u00b0F", 8), Column.blank("4: \u00b0F", 8),
-                Column.blank("5: \u00b0F", 8), Column.blank("Not kept: what was done", 20), Column.blank("By", 8)), rows));
-        return sheet(context, code, day, "holding", "Hot and cold holding log", blocks, data.done(), Set.of(), true);
+                + code.limit(Rule.REHEATING).section() + "). Write the hour into the head of each column."), new Block.Table(List.of(Column.words("Food", 36), Column.blank("at\n\u00b0F", 9),
+                Column.blank("at\n\u00b0F", 9), Column.blank("at\n\u00b0F", 9), Column.blank("at\n\u00b0F", 9),
+                Column.blank("at\n\u00b0F", 9), Column.blank("Not kept: done", 20), Column.blank("By", 8)), rows));
+        return sheet(context, code, day, "holding", "Hot and cold holding log", blocks, data.done(), Set.of());
     }
 
     private static Sheet timeControl(PaperContext context, FoodCode code, LogDay day) {
@@ -169,7 +172,7 @@ public final class Logs implements SheetMaker {
                 Column.blank("\u00b0F when out", 11), Column.blank("4 h or 6 h", 11), Column.blank("Away by", 11),
                 Column.blank("Sold out / thrown away at", 17), Column.blank("By", 9)), rows));
         return sheet(context, code, day, "time", "Time as control log", blocks, Data.of("day", "food", "out_at", "out_f",
-                "plan_hours", "away_by", "ended_at", "by").done(), Set.of(), true);
+                "plan_hours", "away_by", "ended_at", "by").done(), Set.of());
     }
 
     private static Sheet waste(PaperContext context, LogDay day) {
@@ -189,6 +192,6 @@ public final class Logs implements SheetMaker {
                 + " warm, overcooked, left at closing, trim, dropped, sent back. Past its date, unmarked or marked too long: it is"
                 + " thrown away (3-501.18)."), new Block.Table(List.of(Column.words("Food", 38), Column.words("Use by", 13),
                 Column.blank("Weight", 12), Column.blank("Portions", 12), Column.blank("Why", 25), Column.blank("By", 9)), rows));
-        return sheet(context, code, day, "waste", "Waste log", blocks, data.done(), Set.of(), false);
+        return sheet(context, code, day, "waste", "Waste log", blocks, data.done(), Set.of());
     }
 }

@@ -46,8 +46,9 @@ public final class MembersSheets implements SheetMaker {
         String week = context.plan().week().toString().toLowerCase(Locale.ROOT)
                 + context.filters().day().map(d -> "-" + d).orElse("");
         String title = "This week's case";
-        List<String> under = List.of(context.book().kitchen().name(), When.full(days.firstKey())
-                + (days.size() > 1 ? " to " + When.full(days.lastKey()) : ""));
+        List<String> under = List.of(context.book().kitchen().name() + ", " + When.full(days.firstKey())
+                + (days.size() > 1 ? " to " + When.full(days.lastKey()) : ""),
+                "What each dish contains stands on its card at the case.");
         return List.of(
                 new Sheet(kind(), "members-" + week, title, under, letter(context, origins, days), data(context, origins, days),
                         Sheet.Look.PLAIN, orders(origins, days)),
@@ -58,23 +59,32 @@ public final class MembersSheets implements SheetMaker {
     private static List<Block> letter(PaperContext context, Origins origins, SortedMap<LocalDate, List<OnOffer.Slot>> days) {
         List<Block> blocks = new ArrayList<>();
         season(context).ifPresent(s -> blocks.add(new Block.Text(s)));
+        Map<String, LocalDate> told = new LinkedHashMap<>();
         days.forEach((day, slots) -> {
             blocks.add(new Block.Heading(1, When.full(day)));
-            for (OnOffer.Slot slot : slots) {
-                DishFacts dish = DishFacts.of(context, slot.dish());
-                blocks.add(new Block.Heading(3, dish.name() + price(dish)));
-                List<String> lines = new ArrayList<>();
-                origins.of(slot.served(), day).sentence().ifPresent(lines::add);
-                lines.add(dish.contains() + dish.advised().map(a -> " " + a).orElse("")
-                        + (dish.diet().isPresent() ? " Vegan by recipe." : ""));
-                blocks.add(new Block.Text(String.join("\n", lines)));
-            }
+            slots.forEach(slot -> dish(context, origins, slot, day, told, blocks));
         });
         blocks.add(new Block.Notice(DishFacts.caution() + " Vegan says nothing about allergens. Ask at the counter: the card"
                 + " beside the dish of the day is what holds."));
         blocks.add(new Block.Text("Farms are those whose deliveries are on order for the dish. If a farm falls short, the card"
                 + " changes."));
         return blocks;
+    }
+
+    /** In full the first time; again on a later day only if something behind it is another. */
+    private static void dish(PaperContext context, Origins origins, OnOffer.Slot slot, LocalDate day,
+            Map<String, LocalDate> told, List<Block> blocks) {
+        DishFacts dish = DishFacts.of(context, slot.dish());
+        Optional<String> farms = origins.of(slot.served(), day).sentence();
+        blocks.add(new Block.Heading(3, dish.name() + price(dish)));
+        LocalDate before = told.putIfAbsent(slot.dish() + " " + farms.orElse(""), day);
+        if (before != null) {
+            blocks.add(new Block.Text("As on " + weekday(before) + "."));
+            return;
+        }
+        String contains = dish.contains() + dish.advised().map(a -> " " + a).orElse("")
+                + (dish.diet().isPresent() ? " Vegan by recipe." : "");
+        blocks.add(new Block.Text(farms.map(f -> f + "\n").orElse("") + contains));
     }
 
     private static String price(DishFacts dish) {
@@ -89,27 +99,28 @@ public final class MembersSheets implements SheetMaker {
         int n = 0;
         for (Map.Entry<LocalDate, List<OnOffer.Slot>> day : days.entrySet()) {
             List<String> dishes = day.getValue().stream().filter(s -> !several.contains(s))
-                    .map(s -> DishFacts.of(context, s.dish()).name()).toList();
+                    .map(s -> "\u2022 " + DishFacts.of(context, s.dish()).name()).toList();
             if (!dishes.isEmpty()) {
                 List<Block> column = columns.get(2 * n++ < days.size() ? 0 : 1);
-                column.add(new Block.Heading(2, When.full(day.getKey()).replaceFirst(", \\d+$", "")));
+                column.add(new Block.Heading(3, When.full(day.getKey()).replaceFirst(", \\d+$", "")));
                 column.add(new Block.Text(String.join("\n", dishes)));
             }
-        }
-        blocks.add(new Block.Columns(columns));
-        if (!several.isEmpty()) {
-            blocks.add(new Block.Heading(2, "Several days"));
-            blocks.add(new Block.Text(String.join("\n", several.stream().map(s -> DishFacts.of(context, s.dish()).name() + " ("
-                    + weekday(all.get(s).get(0)) + " to " + weekday(all.get(s).get(all.get(s).size() - 1)) + ")").toList())));
         }
         Set<String> farms = new TreeSet<>();
         days.forEach((day, slots) -> slots.forEach(s -> farms.addAll(origins.of(s.served(), day).growers().keySet())));
         if (!farms.isEmpty()) {
-            blocks.add(new Block.Heading(2, "On order from the farms"));
-            blocks.add(new Block.Text(String.join(" \u00b7 ", farms)));
+            columns.get(0).add(new Block.Heading(3, "On order from the farms"));
+            columns.get(0).add(new Block.Text(String.join(", ", farms) + "."));
         }
-        season(context).ifPresent(s -> blocks.add(new Block.Text(s)));
-        blocks.add(new Block.Text("What each dish contains stands on its card at the case."));
+        blocks.add(new Block.Columns(columns));
+        if (!several.isEmpty()) {
+            blocks.add(new Block.Heading(3, "Several days"));
+            Map<String, String> runs = new LinkedHashMap<>();
+            several.forEach(s -> runs.merge(DishFacts.of(context, s.dish()).name(), weekday(all.get(s).get(0)) + " to "
+                    + weekday(all.get(s).get(all.get(s).size() - 1)), (one, other) -> one + ", " + other));
+            blocks.add(new Block.Text(String.join("\n", runs.entrySet().stream().map(e -> "\u2022 " + e.getKey() + " ("
+                    + e.getValue() + ")").toList())));
+        }
         return blocks;
     }
 

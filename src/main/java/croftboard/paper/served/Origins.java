@@ -112,7 +112,7 @@ final class Origins {
     }
 
     private void name(Vendor vendor, Vendor.Offer offer, Ingredient ingredient, Behind behind) {
-        at(vendor, offer.grownAt()).ifPresent(v -> behind.growers().computeIfAbsent(v.name(), k -> new TreeSet<>())
+        at(vendor, offer.grownAt()).filter(v -> v.kind() == Vendor.Kind.GROWER).ifPresent(v -> behind.growers().computeIfAbsent(v.name(), k -> new TreeSet<>())
                 .add(ingredient.label()));
         at(vendor, offer.processedAt()).ifPresent(v -> behind.makers().computeIfAbsent(v.name(), k -> new TreeSet<>())
                 .add(ingredient.label()));

@@ -8,7 +8,6 @@ import croftboard.measure.Ratio;
 import croftboard.paper.Block;
 import croftboard.paper.LabelFit;
 import croftboard.plan.WeekPlan;
-import croftboard.safety.DishStatement.Known;
 import croftboard.safety.FoodCode;
 import croftboard.safety.Limit;
 import croftboard.safety.Rule;
@@ -68,10 +67,8 @@ record PackLabel(WeekPlan.Served slot, WeekPlan.Production made, DishFacts dish,
         words.add(new Block.Text(ingredients));
         words.add(new Block.Heading(3, dish.contains()));
         dish.advised().ifPresent(a -> words.add(new Block.Heading(3, a)));
-        words.add(new Block.Text("Made with shared tools: they can carry allergens that are not named here."));
-        if (dish.statement().vegan() == Known.YES) {
-            words.add(new Block.Text("Vegan by recipe; this says nothing about allergens."));
-        }
+        words.add(new Block.Text("Made with shared tools: they can carry allergens that are not named here."
+                + (dish.diet().isPresent() ? " Vegan by recipe, which says nothing about allergens." : "")));
         words.add(new Block.Heading(2, "Use by " + date(made.useBy()) + " \u00b7 " + storage(code, recipe)));
         words.add(new Block.Text(NetWeight.of(recipe) + recipe.sale().map(s -> " \u00b7 " + s.price()).orElse("")));
         words.add(new Block.Text("Made by " + maker(kitchen)));
