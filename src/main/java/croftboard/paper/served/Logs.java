@@ -92,7 +92,7 @@ public final class Logs implements SheetMaker {
                 new Block.Table(List.of(Column.words("Item", 30), Column.words("Packs", 24), Column.blank("Came at", 12),
                         Column.blank("\u00b0F", 9), Column.blank("Taken / sent back, why", 28), Column.blank("By", 9)), rows),
                 new Block.Text("Another article than ordered: read its label, write its allergens here, and tell the cook before"
-                        + " it is used. Labels and cards printed before do not hold for it."), new Block.Blank(2));
+                        + " it is used. Labels and cards printed before do not hold for it."), new Block.Blank(1));
         return sheet(context, code, day, "receiving", "Receiving log", blocks, data.done(), keys);
     }
 

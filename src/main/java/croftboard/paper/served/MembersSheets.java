@@ -46,13 +46,13 @@ public final class MembersSheets implements SheetMaker {
         String week = context.plan().week().toString().toLowerCase(Locale.ROOT)
                 + context.filters().day().map(d -> "-" + d).orElse("");
         String title = "This week's case";
-        List<String> under = List.of(context.book().kitchen().name() + ", " + When.full(days.firstKey())
-                + (days.size() > 1 ? " to " + When.full(days.lastKey()) : ""),
-                "What each dish contains stands on its card at the case.");
+        String under = context.book().kitchen().name() + ", " + When.full(days.firstKey())
+                + (days.size() > 1 ? " to " + When.full(days.lastKey()) : "");
         return List.of(
-                new Sheet(kind(), "members-" + week, title, under, letter(context, origins, days), data(context, origins, days),
+                new Sheet(kind(), "members-" + week, title, List.of(under), letter(context, origins, days), data(context, origins, days),
                         Sheet.Look.PLAIN, orders(origins, days)),
-                new Sheet(kind(), "members-poster-" + week, title, under, poster(context, origins, days),
+                new Sheet(kind(), "members-poster-" + week, title, List.of(under,
+                        "What each dish contains stands on its card at the case."), poster(context, origins, days),
                         data(context, origins, days), Sheet.Look.PLAIN.onOnePage(), orders(origins, days)));
     }
 

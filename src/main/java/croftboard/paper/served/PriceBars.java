@@ -3,7 +3,7 @@ package croftboard.paper.served;
 import java.util.Locale;
 
 /** Twelve digits as bars with their digits below, drawn in modules of 0.33 mm with free edges left and right. */
-final class PriceBars {
+public final class PriceBars {
     private static final String[] LEFT = {"0001101", "0011001", "0010011", "0111101", "0100011", "0110001", "0101111",
         "0111011", "0110111", "0001011"};
     private static final String EDGE = "101";
@@ -33,7 +33,7 @@ final class PriceBars {
         return modules.append(EDGE).toString();
     }
 
-    static String svg(PriceNumber number) {
+    public static String svg(PriceNumber number) {
         int wide = MODULES + 2 * QUIET;
         StringBuilder svg = new StringBuilder(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" "
                 + "width=\"%.2fmm\" height=\"%.2fmm\" viewBox=\"0 0 %d %d\">", wide * MODULE_MM, HEIGHT * MODULE_MM, wide,

@@ -8,11 +8,11 @@ import java.util.Optional;
  * price in cents, a check digit. It is for restricted circulation: never sent outside the store (GS1 General Specifications
  * 2.1.12 and 7.9).
  */
-record PriceNumber(String digits) {
+public record PriceNumber(String digits) {
     private static final int MOST_CENTS = 9_999;
 
     /** @param item five digits. Empty when the price does not fit four digits or is nothing */
-    static Optional<PriceNumber> of(String item, Cents price) {
+    public static Optional<PriceNumber> of(String item, Cents price) {
         if (price.value() <= 0 || price.value() > MOST_CENTS || !item.matches("\\d{5}")) {
             return Optional.empty();
         }
@@ -22,7 +22,7 @@ record PriceNumber(String digits) {
     }
 
     /** The last digit of a number whose other digits are given: weights 3, 1, 3 ... from the right. */
-    static int checkDigit(String digits) {
+    public static int checkDigit(String digits) {
         int sum = 0;
         for (int i = 0; i < digits.length(); i++) {
             sum += digit(digits, digits.length() - 1 - i) * (i % 2 == 0 ? 3 : 1);
@@ -31,13 +31,13 @@ record PriceNumber(String digits) {
     }
 
     /** Of a price of four digits: weights 2-, 2-, 3, 5-; the sum times 3, last digit. */
-    static int verifier4(String price) {
+    public static int verifier4(String price) {
         return 3 * (twiceLess(digit(price, 0)) + twiceLess(digit(price, 1)) + digit(price, 2) * 3
                 + fiveLess(digit(price, 3))) % 10;
     }
 
     /** Of a price of five digits: weights 5+, 2-, 5-, 5+, 2-; what the sum lacks to ten, looked up backwards in 5-. */
-    static int verifier5(String price) {
+    public static int verifier5(String price) {
         int sum = fiveMore(digit(price, 0)) + twiceLess(digit(price, 1)) + fiveLess(digit(price, 2))
                 + fiveMore(digit(price, 3)) + twiceLess(digit(price, 4));
         int lacks = (10 - sum % 10) % 10;
