@@ -42,7 +42,6 @@ final class CalendarFile {
         line("VERSION:2.0");
         line("PRODID:-//Croftboard//Order calendar//EN");
         line("CALSCALE:GREGORIAN");
-        line("METHOD:PUBLISH");
         text("X-WR-CALNAME", "Orders of " + context.book().kitchen().name());
         List<PurchaseOrder> orders = PurchaseOrder.all(context);
         orders.forEach(this::cutOff);

@@ -9,8 +9,10 @@ import java.util.Arrays;
  * is left goes by the columns' shares.
  */
 final class ColumnWidths {
-    /** Cells of so many characters are kept on one line. */
+    /** Cells of so many characters are kept on one line; figures of more. */
     private static final int SHORT = 12;
+    private static final int SHORT_HEAD = 8;
+    private static final int LONG_FIGURE = 20;
     private static final double PADDING = 0.85;
     private static final double MOST = 0.4;
     private static final int CELLS = 400;
@@ -72,17 +74,22 @@ final class ColumnWidths {
 
     private double least(int column) {
         Block.Column c = table.columns().get(column);
-        double least = longestWord(Visible.of(c.name()), Typeface.bold());
+        String head = Visible.of(c.name());
+        double least = head.length() <= SHORT_HEAD ? Typeface.bold().width(head) : longestWord(head, Typeface.bold());
         int looked = 0;
         for (Block.Row row : table.rows()) {
             if (row.kind() != Block.Kind.GROUP && looked++ < CELLS) {
                 String cell = Visible.of(row.cells().get(column));
-                boolean whole = c.align() == Block.Align.RIGHT || cell.length() <= SHORT;
                 Typeface face = row.kind() == Block.Kind.PLAIN ? Typeface.plain() : Typeface.bold();
-                least = Math.max(least, whole && cell.indexOf('\n') < 0 ? face.width(cell) : longestWord(cell, face));
+                least = Math.max(least, whole(c, cell) ? face.width(cell) : longestWord(cell, face));
             }
         }
         return least;
+    }
+
+    /** Whether a cell is not broken. */
+    static boolean whole(Block.Column column, String cell) {
+        return cell.length() <= (column.align() == Block.Align.RIGHT ? LONG_FIGURE : SHORT) && cell.indexOf('\n') < 0;
     }
 
     private static double longestWord(String text, Typeface face) {

@@ -82,7 +82,9 @@ final class HtmlBlocks {
                     .close("td");
         } else {
             for (int i = 0; i < row.cells().size(); i++) {
-                out.open("td", "class", cell(table.columns().get(i))).lines(Visible.of(row.cells().get(i))).close("td");
+                String text = Visible.of(row.cells().get(i));
+                Block.Column column = table.columns().get(i);
+                out.open("td", "class", cell(column) + (ColumnWidths.whole(column, text) ? " whole" : "")).lines(text).close("td");
             }
         }
         out.close("tr");

@@ -8,6 +8,10 @@ final class PageStyle {
             .foot .origin { font-size: 9pt; }
             """;
 
+    /** Only on pages that have something to tell: the words would stay for the sheets that follow. */
+    private static final String TOLD =
+            "  @top-left { content: element(told); width: 100%; vertical-align: bottom; padding-bottom: 4pt; }\n";
+
     private PageStyle() { }
 
     static String screen() {
@@ -23,8 +27,8 @@ final class PageStyle {
     static String paper(String paper) {
         boolean a4 = paper.equals("a4");
         String size = a4 ? "A4" : "letter";
-        return FOOT + page("tall", size + " portrait", "0.55in") + page("talltold", size + " portrait", "0.95in")
-                + page("wide", size + " landscape", "0.55in") + page("widetold", size + " landscape", "0.8in")
+        return FOOT + page("tall", size + " portrait", "0.55in", "") + page("talltold", size + " portrait", "0.95in", TOLD)
+                + page("wide", size + " landscape", "0.55in", "") + page("widetold", size + " landscape", "0.8in", TOLD)
                 // a named page does not widen what stands on it: say how wide it is, paper less margins
                 + "section.wide, section.wide-told { width: " + (a4 ? "10.59in" : "9.9in") + "; }\n"
                 + "@page bare { size: " + size + " portrait; margin: 0; }\n" + """
@@ -47,9 +51,9 @@ final class PageStyle {
         return (whole - 2 * 0.55) * 72;
     }
 
-    private static String page(String name, String size, String top) {
+    private static String page(String name, String size, String top, String told) {
         return "@page " + name + " { size: " + size + "; margin: " + top + " 0.55in 0.75in 0.55in;\n"
-                + "  @top-left { content: element(told); width: 100%; vertical-align: bottom; padding-bottom: 4pt; }\n"
+                + told
                 + "  @bottom-left { content: element(foot); width: 100%; vertical-align: top; } }\n";
     }
 }

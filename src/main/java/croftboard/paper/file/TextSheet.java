@@ -21,8 +21,13 @@ final class TextSheet {
     }
 
     private TextSheet line(String words) {
+        return line("", words);
+    }
+
+    /** @param indent before each line of the words */
+    private TextSheet line(String indent, String words) {
         for (String line : Visible.of(words).split("\n", -1)) {
-            out.append(line.stripTrailing()).append('\n');
+            out.append((indent + line).stripTrailing()).append('\n');
         }
         return this;
     }
@@ -33,31 +38,31 @@ final class TextSheet {
 
     private void block(Block block, String indent) {
         if (block instanceof Block.Heading h) {
-            line("").line(indent + "#".repeat(h.level()) + " " + h.text());
+            line(indent, "").line(indent, "#".repeat(h.level()) + " " + h.text());
         } else if (block instanceof Block.Text t) {
-            line(indent + t.text());
+            line(indent, t.text());
         } else if (block instanceof Block.Fields f) {
-            f.fields().forEach(x -> line(indent + x.name() + ": " + (x.value().isEmpty() ? BLANK : x.value())));
+            f.fields().forEach(x -> line(indent, x.name() + ": " + (x.value().isEmpty() ? BLANK : x.value())));
         } else if (block instanceof Block.Table t) {
             table(t);
         } else if (block instanceof Block.Notice n) {
-            line(indent + "! " + n.text());
+            line(indent, "! " + n.text());
         } else if (block instanceof Block.Ticks t) {
-            t.lines().forEach(l -> line(indent + "[ ] " + l));
+            t.lines().forEach(l -> line(indent, "[ ] " + l));
         } else if (block instanceof Block.Blank b) {
-            line((indent + BLANK.repeat(5) + "\n").repeat(b.lines()).stripTrailing());
+            line(indent, (BLANK.repeat(5) + "\n").repeat(b.lines()).stripTrailing());
         } else if (block instanceof Block.NewPage) {
             line("").line("--- new page ---");
         } else if (block instanceof Block.Picture p) {
-            line(indent + "(" + p.alt() + ")");
+            line(indent, "(" + p.alt() + ")");
         } else if (block instanceof Block.Columns c) {
             c.columns().forEach(x -> {
-                line(indent + "|");
+                line(indent, "|");
                 blocks(x, indent + "| ");
             });
         } else if (block instanceof Block.LabelPage l) {
             l.cells().forEach(x -> {
-                line(indent + (x.isEmpty() ? "[free label]" : "[label]"));
+                line(indent, (x.isEmpty() ? "[free label]" : "[label]"));
                 blocks(x, indent + "  ");
             });
         }

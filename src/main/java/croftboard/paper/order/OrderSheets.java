@@ -38,10 +38,10 @@ public final class OrderSheets implements SheetMaker {
         blocks.add(new Block.Text(minimum(order)));
         substitutions(order, blocks);
         if (!order.notes().isEmpty()) {
-            blocks.add(new Block.Heading(2, "Notes"));
+            blocks.add(new Block.Heading(3, "Notes"));
             order.notes().forEach(n -> blocks.add(new Block.Text(n)));
         }
-        blocks.add(new Block.Heading(2, "At the door"));
+        blocks.add(new Block.Heading(3, "At the door"));
         blocks.add(Block.Fields.of("Came at", "", "Truck and boxes clean, no ice melted, no pests", "", "Received by", ""));
         return new Sheet(SheetKind.ORDER, order.id(), "Purchase order: " + order.seller().name(),
                 List.of("Our number " + order.number()), blocks, data(order), Sheet.Look.PLAIN, Set.of(order.key()));
@@ -66,8 +66,9 @@ public final class OrderSheets implements SheetMaker {
         facts.add(new Block.Field("Deliver on", When.full(order.delivery())
                 + order.window().map(w -> ", " + hours(w)).orElse("")));
         order.customer().ifPresent(n -> facts.add(new Block.Field("Our number with you", n)));
-        facts.add(new Block.Field("Version", order.version() + (order.posted() ? ""
-                : " (draft: not an order until the plan is posted)") + ". A later version replaces this one."));
+        if (!order.posted()) {
+            facts.add(new Block.Field("Draft", "No order until the plan is posted."));
+        }
         return new Block.Fields(facts);
     }
 
@@ -86,9 +87,9 @@ public final class OrderSheets implements SheetMaker {
             rows.add(Row.of("Delivery fee", "", "", "", money(order.fee()), "", "", "", ""));
             rows.add(Row.total("To pay", "", "", "", money(order.payable()), "", "", "", ""));
         }
-        return new Block.Table(List.of(Column.words("Item", 27), Column.words("Pack", 17), Column.figure("Packs", 9),
-                Column.figure("A pack", 12), Column.figure("Amount", 14), Column.blank("Came", 10),
-                Column.blank("Short", 10), Column.blank("Price", 10), Column.blank("\u00b0F", 8)), rows);
+        return new Block.Table(List.of(Column.words("Item", 30), Column.words("Pack", 27), Column.figure("Packs", 1),
+                Column.figure("A pack", 1), Column.figure("Amount", 1), Column.blank("Came", 8), Column.blank("Short", 8),
+                Column.blank("Price", 9), Column.blank("\u00b0F", 7)), rows);
     }
 
     static String article(PurchaseOrder.Line l) {
@@ -115,7 +116,7 @@ public final class OrderSheets implements SheetMaker {
     }
 
     private static void substitutions(PurchaseOrder order, List<Block> blocks) {
-        blocks.add(new Block.Heading(2, "What may come instead"));
+        blocks.add(new Block.Heading(3, "What may come instead"));
         boolean any = false;
         for (PurchaseOrder.Line l : order.lines()) {
             for (Vendor.Accepted a : l.accept()) {
