@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Amounts as a household measures them: cups in thirds and quarters, halves of a tablespoon, quarters of a teaspoon. Rounded
- * to the nearest; from a quarter teaspoon up the rounding is at most a third of the amount, from a tablespoon up a sixth,
- * from half a cup up a tenth.
+ * to the nearest; from a quarter teaspoon up the rounding is at most a third of the amount, from a tablespoon up a fifth,
+ * from half a cup up a seventh.
  */
 public final class HouseholdAmounts {
     private static final Ratio TSP = Unit.TEASPOON.base();
@@ -65,6 +65,9 @@ public final class HouseholdAmounts {
     /** {@code 1 lb 4-1/2 oz (580 g)}: to the half ounce, from a pound up; the quarter below. @param grams above 0 */
     public static String mass(Ratio grams) {
         Ratio ounces = grams.over(Unit.OUNCE.base());
+        if (grams.compareTo(Ratio.ONE) < 0) {
+            return "a pinch (" + CookAmounts.metricMass(grams) + ")";
+        }
         if (ounces.compareTo(EIGHTH) < 0) {
             return CookAmounts.metricMass(grams);
         }

@@ -60,7 +60,7 @@ record DishFacts(String id, String name, Optional<Recipe> recipe, DishStatement 
 
     /** Said where every ingredient is known, in its allergens too, and of no other diet. */
     Optional<String> diet() {
-        return statement.vegan() == Known.YES && complete() ? Optional.of("Vegan by recipe: no ingredient of animal origin. This says nothing"
+        return statement.vegan() == Known.YES && complete() && !advisory.needed() ? Optional.of("Vegan by recipe: no ingredient of animal origin. This says nothing"
                 + " about allergens.") : Optional.empty();
     }
 

@@ -15,15 +15,18 @@ import java.util.regex.Pattern;
 
 /** What of the plan a day's logs are about. */
 record LogDay(LocalDate date, List<WeekPlan.Order> orders, List<Made> made, List<OnOffer.Slot> served) {
-    private static final Pattern COOLS = Pattern.compile("(?i)\\b(cool(s|ed|ing)?|chill(s|ed|er|ing)?|ice bath|ice water)\\b");
+    /** Words of heat and of cooling: where one stands, something was warm. */
+    private static final Pattern WARM = Pattern.compile("(?i)\\b(cool\\w*|chill\\w*|ice bath|ice water|simmer\\w*|boil\\w*|bak(e|ed|ing)"
+            + "|roast\\w*|fr(y|ies|ied|ying)|sweat\\w*|saut\\w*|sear\\w*|brown(s|ed|ing)?|blanch\\w*|steam\\w*|poach\\w*|brais\\w*"
+            + "|stew\\w*|scald\\w*|cook\\w*|griddl\\w*|grill\\w*|char(s|red|ring)?|melt\\w*|toast\\w*|hot|warm\\w*|oven|kettle)\\b");
 
     /**
      * A making of the day.
      *
      * @param kept cold or for a later day, so that it must get cold
-     * @param cools its steps speak of cooling, or use a chiller
+     * @param warm its steps speak of heat or of cooling
      */
-    record Made(String id, String name, String amount, LocalDate useBy, boolean kept, boolean cools) { }
+    record Made(String id, String name, String amount, LocalDate useBy, boolean kept, boolean warm) { }
 
     static List<LogDay> of(PaperContext context) {
         WeekPlan plan = context.plan();
@@ -65,12 +68,12 @@ record LogDay(LocalDate date, List<WeekPlan.Order> orders, List<Made> made, List
     private static Made made(PaperContext context, String id, String amount, LocalDate useBy, boolean later) {
         Optional<Recipe> recipe = Optional.ofNullable(context.book().recipes().get(id));
         boolean cold = recipe.map(r -> r.hold() == Recipe.Hold.COLD).orElse(true);
-        return new Made(id, context.called().recipe(id), amount, useBy, cold || later, recipe.map(LogDay::cools).orElse(true));
+        return new Made(id, context.called().recipe(id), amount, useBy, cold || later, recipe.map(LogDay::warm).orElse(true));
     }
 
-    private static boolean cools(Recipe recipe) {
-        return recipe.steps().stream().anyMatch(s -> COOLS.matcher(s.text()).find()
-                || s.uses().keySet().stream().anyMatch(e -> e.contains("chill")));
+    private static boolean warm(Recipe recipe) {
+        return recipe.steps().stream().anyMatch(s -> WARM.matcher(s.text()).find()
+                || s.uses().keySet().stream().anyMatch(e -> e.contains("chill") || e.contains("oven") || e.contains("kettle")));
     }
 
     boolean hot(PaperContext context, OnOffer.Slot slot) {

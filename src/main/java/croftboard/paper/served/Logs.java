@@ -99,10 +99,10 @@ public final class Logs implements SheetMaker {
     private static Sheet cooling(PaperContext context, FoodCode code, LogDay day) {
         List<LogDay.Made> kept = day.made().stream().filter(LogDay.Made::kept).toList();
         List<Row> rows = new ArrayList<>();
-        Data.Building data = Data.of("day", "recipe", "name", "amount", "use_by", "cooled_after_cooking_by_its_steps",
+        Data.Building data = Data.of("day", "recipe", "name", "amount", "use_by", "warm_by_its_steps",
                 "started_at", "started_f", "at_2_h_f", "at_4_h_f", "at_6_h_f", "cold_at", "done_instead", "by");
-        group(day, rows, data, "Cooked and cooled, by their steps", kept.stream().filter(LogDay.Made::cools).toList());
-        List<LogDay.Made> cold = kept.stream().filter(m -> !m.cools()).toList();
+        group(day, rows, data, "Warm while it is made, then kept cold", kept.stream().filter(LogDay.Made::warm).toList());
+        List<LogDay.Made> cold = kept.stream().filter(m -> !m.warm()).toList();
         cold.forEach(m -> data(day, data, m));
         String also = cold.isEmpty() ? "" : "; and these, if anything in them was warm: " + String.join("; ", cold.stream()
                 .map(LogDay.Made::name).distinct().toList());
@@ -132,7 +132,7 @@ public final class Logs implements SheetMaker {
     }
 
     private static void data(LogDay day, Data.Building data, LogDay.Made m) {
-        data.row(day.date(), m.id(), m.name(), m.amount(), m.useBy(), m.cools() ? "yes" : "no", "", "", "", "", "", "", "", "");
+        data.row(day.date(), m.id(), m.name(), m.amount(), m.useBy(), m.warm() ? "yes" : "no", "", "", "", "", "", "", "", "");
     }
 
     private static Sheet holding(PaperContext context, FoodCode code, LogDay day) {
