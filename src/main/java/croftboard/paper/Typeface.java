@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * may ask at once.
  */
 public final class Typeface {
+    private static final int ASCII_END = 127;
     private static final int CMAP = 0x636D6170;
     private static final int HEAD = 0x68656164;
     private static final int HHEA = 0x68686561;
@@ -79,7 +80,7 @@ public final class Typeface {
 
     /** Whether the typeface can draw it. */
     public boolean has(int character) {
-        return glyph(character) != 0;
+        return character < ASCII_END && character >= ' ' || glyph(character) != 0;
     }
 
     private int unitsOf(int character) {

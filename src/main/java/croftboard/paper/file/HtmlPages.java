@@ -2,6 +2,7 @@ package croftboard.paper.file;
 
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
+import croftboard.paper.Typeface;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -39,7 +40,7 @@ final class HtmlPages {
     }
 
     private String document(String title, List<Sheet> sheets, String pages, boolean paper) {
-        Markup out = new Markup();
+        Markup out = paper ? new Markup(Typeface.plain()::has) : new Markup();
         out.raw("<!DOCTYPE html>\n").open("html", "lang", "en").open("head").empty("meta", "charset", "UTF-8");
         out.element("title", Visible.line(title)).raw("<style>\n" + STYLE + pages + "</style>").close("head").open("body");
         sheets.forEach(s -> sheet(out, s, paper));

@@ -21,7 +21,7 @@ final class LineChanges {
     }
 
     private static List<String> lines(String text) {
-        return text.lines().map(l -> l.strip().replaceAll(" {2,}", "  ")).filter(l -> !l.matches("-*")).limit(MOST).toList();
+        return text.lines().map(l -> l.strip().replaceAll(" {2,}", "  ")).filter(l -> !l.matches("-*|=*")).limit(MOST).toList();
     }
 
     private static List<String> changes(List<String> old, List<String> now) {

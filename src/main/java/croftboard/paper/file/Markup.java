@@ -1,8 +1,22 @@
 package croftboard.paper.file;
 
+import java.util.Locale;
+import java.util.function.IntPredicate;
+
 /** Well-formed XML being written. Text is escaped here and nowhere else. */
 final class Markup {
     private final StringBuilder out = new StringBuilder();
+    private final IntPredicate drawn;
+
+    /** For a reader that can draw every character. */
+    Markup() {
+        this(c -> true);
+    }
+
+    /** @param drawn characters that can be drawn; any other is written by its number: {@code [U+6F22]} */
+    Markup(IntPredicate drawn) {
+        this.drawn = drawn;
+    }
 
     /** @param attributes name, value, name, value ... */
     Markup open(String tag, String... attributes) {
@@ -69,7 +83,9 @@ final class Markup {
             case '"' -> out.append("&quot;");
             case '\'' -> out.append("&#39;");
             default -> {
-                if (allowed(c)) {
+                if (allowed(c) && c > ' ' && !drawn.test(c)) {
+                    out.append(String.format(Locale.ROOT, "[U+%04X]", c));
+                } else if (allowed(c)) {
                     out.appendCodePoint(c);
                 }
             }

@@ -110,6 +110,14 @@ class PdfPressTest {
         }
     }
 
+    /** The shipped typeface has no Han characters; a name in them is still told apart. */
+    @Test
+    void aCharacterThatCannotBeDrawn_isNamedByItsNumber() {
+        Block text = new Block.Text("\u6f22\u5b57 caf\u00e9 \u2610 \ud83e\udd55 na\u00efve \u05d0");
+        assertThat(PdfText.pages(Contexts.sample(), List.of(sheet("a", Sheet.Look.PLAIN, text))).get(0))
+                .contains("[U+6F22][U+5B57] caf\u00e9 \u2610 [U+1F955] na\u00efve");
+    }
+
     @Test
     void everyKindOfBlock_isDrawn() {
         String text = String.join(" ", PdfText.pages(Contexts.sample(), List.of(sheet("all", Sheet.Look.PLAIN,

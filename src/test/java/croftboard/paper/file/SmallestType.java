@@ -16,7 +16,7 @@ final class SmallestType extends PDFTextStripper {
 
     @Override
     protected void writeString(String text, List<TextPosition> positions) throws IOException {
-        if (positions.stream().anyMatch(p -> p.getFontSizeInPt() < 10.9f)) {
+        if (positions.stream().anyMatch(p -> p.getYScale() < 10.9f)) {
             words.add(text);
         }
         super.writeString(text, positions);
