@@ -8,6 +8,7 @@ import croftboard.paper.SheetKind;
 import croftboard.paper.file.Packet;
 import croftboard.paper.file.PaperFormat;
 import croftboard.paper.order.NotSent;
+import croftboard.paper.served.HomeCards;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
@@ -44,7 +45,7 @@ final class PaperCommand implements Callable<Integer> {
 
     @Option(names = "--sheet", paramLabel = "NAME", split = ",", converter = Typed.Sheets.class,
             description = "only these, with commas between: order, order-calendar, prep, pull, batch, production, label, "
-                    + "case-card, coverage, members, home-card, log, function (default: all)")
+                    + "case-card, coverage, members, home-card, log, function (default: all but home-card)")
     private List<SheetKind> sheets = List.of();
 
     @Option(names = "--day", paramLabel = "DAY", converter = Typed.Day.class,
@@ -53,6 +54,13 @@ final class PaperCommand implements Callable<Integer> {
 
     @Option(names = "--vendor", paramLabel = "V", description = "only this vendor's orders, by its id")
     private String vendor;
+
+    @Option(names = "--dish", paramLabel = "ID", description = "only the home card of this dish, by its id or name")
+    private String dish;
+
+    @Option(names = "--servings", paramLabel = "N", defaultValue = "4", converter = Typed.Servings.class,
+            description = "servings on home cards (default: 4)")
+    private int servings;
 
     @Option(names = "--out", paramLabel = "DIR", description = "folder for the files (default: paper/WEEK in the book)")
     private Path out;
@@ -81,12 +89,15 @@ final class PaperCommand implements Callable<Integer> {
                     + String.join(", ", book.vendors().keySet()));
         }
         PaperContext context = context(book);
-        Set<SheetKind> kinds = sheets.isEmpty() ? EnumSet.allOf(SheetKind.class) : EnumSet.copyOf(sheets);
-        if (vendor != null && sheets.isEmpty()) {
-            kinds = EnumSet.of(SheetKind.ORDER);
-        }
-        List<Sheet> made = SheetMakers.make(context, kinds);
-        boolean part = day != null || vendor != null;
+        Set<SheetKind> kinds = kinds();
+        Optional<String> only = Optional.ofNullable(dish).map(d -> RecipeWords.recipe(book, d)).map(r -> {
+            if (!r.isDish()) {
+                throw new WrongUse("--dish " + dish + ": a component, which is served in no portions -> the id of a dish");
+            }
+            return r.id();
+        });
+        List<Sheet> made = SheetMakers.make(context, kinds, new HomeCards(servings, only));
+        boolean part = day != null || vendor != null || dish != null;
         Path folder = folder(context);
         try {
             tell(folder, Packet.write(context, folder, made, part ? Set.of() : kinds, format), context);
@@ -94,6 +105,17 @@ final class PaperCommand implements Callable<Integer> {
             throw new UncheckedIOException(folder + " cannot be written: " + e.getMessage(), e);
         }
         return context.plan().complete() ? Exit.DONE : Exit.INCOMPLETE;
+    }
+
+    /** Home cards are many pages that nobody hangs up: they are made when they are asked for. */
+    private Set<SheetKind> kinds() {
+        if (!sheets.isEmpty()) {
+            return EnumSet.copyOf(sheets);
+        }
+        if (dish != null) {
+            return EnumSet.of(SheetKind.HOME_CARD);
+        }
+        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD));
     }
 
     private PaperContext context(Book book) {

@@ -112,6 +112,18 @@ final class Typed {
         }
     }
 
+    static final class Servings implements ITypeConverter<Integer> {
+        private static final int MOST = 500;
+
+        @Override
+        public Integer convert(String text) {
+            if (!text.trim().matches("\\d{1,3}") || Integer.parseInt(text.trim()) < 1 || Integer.parseInt(text.trim()) > MOST) {
+                throw new TypeConversionException("'" + text + "' is no number of servings -> 1 to " + MOST);
+            }
+            return Integer.parseInt(text.trim());
+        }
+    }
+
     /** A weekday of the week that is meant, or a date. */
     record DayWord(Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         LocalDate in(IsoWeek week) {

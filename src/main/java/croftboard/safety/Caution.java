@@ -37,9 +37,9 @@ public final class Caution {
 
     /** Under every limit: which edition it is from, and who decides. */
     public static String limits(FoodCode code, Kitchen kitchen) {
-        String from = code.onFile() ? "Limits: " + code.name() + "."
+        String from = code.onFile() ? "Limits: " + code.name()
                 : "The kitchen works by " + kitchen.healthCodeEdition() + ", which has no table here: limits are the "
-                        + code.name() + ".";
-        return from + " " + kitchen.healthAuthority() + " decides; where its number is stricter, write it over this one.";
+                        + code.name();
+        return from + "; " + kitchen.healthAuthority() + " decides. Where its number is stricter, write it over this one.";
     }
 }

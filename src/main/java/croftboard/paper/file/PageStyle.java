@@ -25,9 +25,12 @@ final class PageStyle {
 
     /** @param paper letter or a4 */
     static String paper(String paper) {
-        String size = paper.equals("a4") ? "A4" : "letter";
+        boolean a4 = paper.equals("a4");
+        String size = a4 ? "A4" : "letter";
         return FOOT + page("tall", size + " portrait", "0.55in", "") + page("talltold", size + " portrait", "0.95in", TOLD)
                 + page("wide", size + " landscape", "0.55in", "") + page("widetold", size + " landscape", "0.8in", TOLD)
+                // a named page does not widen what stands on it: say how wide it is, paper less margins
+                + "section.wide, section.wide-told { width: " + (a4 ? "10.59in" : "9.9in") + "; }\n"
                 + "@page bare { size: " + size + " portrait; margin: 0; }\n" + """
                 .foot { position: running(foot); border-top: 0.75pt solid #000; padding-top: 2pt; }
                 .told { position: running(told); font-size: 11pt; }
