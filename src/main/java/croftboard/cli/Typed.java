@@ -98,6 +98,17 @@ final class Typed {
         }
     }
 
+    static final class Heads implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            try {
+                return Integer.valueOf(text.trim());
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("'" + text + "' is no head count -> a whole number, such as 165");
+            }
+        }
+    }
+
     static final class PaperWord implements ITypeConverter<PaperFormat> {
         @Override
         public PaperFormat convert(String text) {

@@ -31,6 +31,9 @@ import java.util.stream.Collectors;
 
 /** Sheet 5: one making of one recipe, scaled to the day, beside the standard batch. */
 public final class BatchSheets implements SheetMaker {
+    /** Grams below which a measure says more than a weight: a quarter of an ounce. */
+    private static final Ratio PINCH = Unit.OUNCE.base().over(4);
+
     @Override
     public SheetKind kind() {
         return SheetKind.BATCH;
@@ -55,7 +58,7 @@ public final class BatchSheets implements SheetMaker {
         Loads loads = Loads.of(week.kitchen(), m);
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Fields.of("Make", amount(m), "For", week.purpose(m) + "; needed " + week.neededBy(m),
-                "Use by", When.full(m.useBy()), "Made by, begun at", ""));
+                "Use by", When.full(m.useBy()), "Made by, at", ""));
         loads(loads, blocks);
         blocks.add(new Block.Heading(2, "What goes in, in this order"));
         blocks.add(goods(week, m, loads));
@@ -64,7 +67,7 @@ public final class BatchSheets implements SheetMaker {
         notes(m.recipe(), blocks);
         temperatures(week, m, blocks);
         blocks.add(new Block.Heading(2, "When it is done"));
-        blocks.add(Block.Fields.of("Yield expected", yields(m), "Yield got", "", "Tasted by; what was changed", ""));
+        blocks.add(Block.Fields.of("Yield expected", yields(m), "Yield got", "", "Tasted by, changed", ""));
         blocks.add(new Block.Ticks(List.of("Every pan labelled: " + m.recipe().name() + ", made " + When.day(m.day())
                 + ", use by " + When.day(m.useBy()))));
         statement(week, m, blocks);
@@ -111,10 +114,10 @@ public final class BatchSheets implements SheetMaker {
         for (int i = 0; i < m.items().size(); i++) {
             Making.Item item = m.items().get(i);
             List<String> cells = new ArrayList<>(List.of(CookWeek.BOX, name(week, m, item),
-                    written(m.recipe().ingredients().get(i)), scaled(week, item, Ratio.ONE, written(m, i))));
+                    written(m.recipe().ingredients().get(i)), scaled(item, Ratio.ONE, written(m, i))));
             if (loads.split()) {
                 for (Ratio size : loads.sizes()) {
-                    cells.add(scaled(week, item, size.over(m.batches()), written(m, i)));
+                    cells.add(scaled(item, size.over(m.batches()), written(m, i)));
                 }
             }
             rows.add(new Row(cells, Block.Kind.PLAIN));
@@ -131,12 +134,15 @@ public final class BatchSheets implements SheetMaker {
     }
 
     /** As the recipe measures it, with its weight ready to use. */
-    private static String scaled(CookWeek week, Making.Item item, Ratio part, boolean asBought) {
+    private static String scaled(Making.Item item, Ratio part, boolean asBought) {
         Amount amount = item.amount().times(part);
         String ready = CookAmounts.mass(item.ep().times(part));
         boolean weighed = amount.unit().kind() == Unit.Kind.MASS;
-        return weighed && !asBought ? CookAmounts.of(amount)
-                : CookAmounts.of(amount) + (asBought ? " as bought" : "") + "\n(" + ready + " ready)";
+        if (asBought) {
+            return CookAmounts.of(amount) + " as bought\n(" + ready + " ready)";
+        }
+        boolean pinch = item.ep().times(part).compareTo(PINCH) < 0;
+        return CookAmounts.of(amount) + (weighed || pinch ? "" : "\n= " + ready);
     }
 
     private static String name(CookWeek week, Making m, Making.Item item) {
@@ -191,12 +197,14 @@ public final class BatchSheets implements SheetMaker {
         List<Temperatures.Critical> rows = Temperatures.of(week, m);
         Temperatures.garlicInOil(week, m).ifPresent(w -> blocks.add(new Block.Notice(w)));
         if (!rows.isEmpty()) {
-            blocks.add(new Block.Heading(2, "Critical temperatures"));
+            blocks.add(new Block.Heading(2, "Critical temperatures, " + week.code.name()));
             blocks.add(new Block.Table(List.of(Column.words("For", 34), Column.words("Limit", 34), Column.words("Rule", 19),
                     Column.blank("Got", 13), Column.blank("at", 12)), rows.stream()
                     .map(c -> Row.of(c.of(), c.limit(), c.section(), "", "")).toList()));
         }
-        blocks.add(new Block.Text(Caution.limits(week.code, week.kitchen())));
+        if (!week.code.onFile()) {
+            blocks.add(new Block.Text(Caution.limits(week.code, week.kitchen())));
+        }
     }
 
     private static void statement(CookWeek week, Making m, List<Block> blocks) {

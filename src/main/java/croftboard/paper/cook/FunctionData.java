@@ -17,7 +17,7 @@ final class FunctionData {
         for (Seasons.Course c : event.menu()) {
             String dish = FunctionSheets.slot(week, event, c).flatMap(WeekPlan.Served::recipe).orElse("");
             data.row(event.id(), "course", event.date(), dish, dish.isEmpty() ? "" : week.called.recipe(dish), c.id(),
-                    c.share().toDecimal(4), FunctionSheets.asked(event, c),
+                    c.share().toDecimal(4), event.portions(c),
                     FunctionSheets.slot(week, event, c).map(s -> Integer.toString(s.portions())).orElse(""), "", "", "", "");
         }
         for (EventTrace.Shared s : shared) {

@@ -51,7 +51,6 @@ public final class FunctionSheets implements SheetMaker {
         statements(week, event, blocks);
         blocks.add(new Block.Heading(2, "Timing, back from service"));
         timing(week, event, makings, blocks);
-        blocks.add(new Block.NewPage());
         blocks.add(new Block.Heading(2, "Batches for it"));
         blocks.add(new Block.Text("\"For it\": its share of what is used of the batch."));
         blocks.add(batches(week, trace, shared));
@@ -59,11 +58,11 @@ public final class FunctionSheets implements SheetMaker {
         blocks.add(brought(week, trace));
         return new Sheet(SheetKind.FUNCTION, "function-" + event.id(), "Function sheet: " + event.name(),
                 List.of(When.full(event.date()) + event.service().map(t -> ", served at " + When.clock(t)).orElse("")), blocks,
-                FunctionData.of(week, event, trace, shared), new Sheet.Look(false, 12, false, false), week.behind(makings));
+                FunctionData.of(week, event, trace, shared), Sheet.Look.PLAIN, week.behind(makings));
     }
 
     private static Block facts(Seasons.Event event) {
-        Ratio heads = heads(event);
+        Ratio heads = event.heads();
         return Block.Fields.of("Head count, guaranteed", Integer.toString(event.guarantee()),
                 "Overage", percent(event.overage()) + " above the guarantee: food for " + heads.ceil()
                         + ", each course by its share, rounded up",
@@ -71,15 +70,6 @@ public final class FunctionSheets implements SheetMaker {
                 "Diets, as the guests told", event.diets().isEmpty() ? "none told" : event.diets(),
                 "Charge", event.price() + " a head on the guarantee",
                 "Heads that came", "");
-    }
-
-    static Ratio heads(Seasons.Event event) {
-        return Ratio.ONE.plus(event.overage()).times(event.guarantee());
-    }
-
-    /** Portions that the event asks for of a course; what is made of it is rounded up to the batch step. */
-    static long asked(Seasons.Event event, Seasons.Course course) {
-        return course.share().times(heads(event)).ceil();
     }
 
     static String percent(Ratio share) {
@@ -97,7 +87,7 @@ public final class FunctionSheets implements SheetMaker {
             Optional<Recipe> dish = served.flatMap(WeekPlan.Served::recipe)
                     .flatMap(r -> Optional.ofNullable(week.context.book().recipes().get(r)));
             rows.add(Row.of(c.id(), served.flatMap(WeekPlan.Served::recipe).map(week.called::recipe).orElse("NOTHING PLANNED"),
-                    percent(c.share()), Long.toString(asked(event, c)),
+                    percent(c.share()), Integer.toString(event.portions(c)),
                     served.map(s -> Integer.toString(s.portions())).orElse(""),
                     dish.flatMap(Recipe::sale).map(s -> CookAmounts.of(s.portion())).orElse(""), ""));
         }
@@ -135,8 +125,8 @@ public final class FunctionSheets implements SheetMaker {
         rows.add(Row.strong(CookWeek.BOX, When.clock(event.service().get()), "Service", "", ""));
         blocks.add(new Block.Text("Latest start of each step with one pair of hands a making; more hands or an earlier start"
                 + " where two of them meet. Ready half an hour before service."));
-        blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("Begin by", 18), Column.words("What", 44),
-                Column.figure("Takes", 14), Column.words("Where", 16)), rows));
+        blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("Begin by", 12), Column.words("What", 56),
+                Column.figure("Takes", 13), Column.words("Where", 14)), rows));
     }
 
     private static String clock(LocalDateTime time, LocalDateTime service) {
@@ -151,8 +141,8 @@ public final class FunctionSheets implements SheetMaker {
             rows.add(Row.of(When.day(m.day()), m.recipe().name(), PrepSheets.howMuch(m), s.withOthers()
                     ? percent(s.share()) : "all", s.withOthers() ? others(week, trace, m) : ""));
         }
-        return new Block.Table(List.of(Column.words("Made", 14), Column.words("Batch", 32), Column.words("How much", 21),
-                Column.figure("For it", 10), Column.words("Shared with", 30)), rows);
+        return new Block.Table(List.of(Column.words("Made", 13), Column.words("Batch", 28), Column.words("How much", 17),
+                Column.figure("For it", 9), Column.words("Shared with", 42)), rows);
     }
 
     /** The other places that the batch serves in the end. */

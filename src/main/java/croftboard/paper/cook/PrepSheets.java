@@ -118,13 +118,20 @@ public final class PrepSheets implements SheetMaker {
         int number = 1;
         for (WorkingOrder.Task t : tasks) {
             Making m = t.making();
-            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(t.urgency()), number++ + ". " + m.recipe().name(), howMuch(m),
-                    week.purpose(m), week.neededBy(m), When.day(m.useBy()), CookWeek.minutes(m.minutesAt(station)),
-                    m.unattended().signum() == 0 ? "" : CookAmounts.minutes(m.unattended())));
+            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(t.urgency()), number++ + ". " + m.recipe().name() + "\nfor "
+                    + week.purpose(m) + itsGoods(week, m, station), howMuch(m), week.neededBy(m) + "\n" + When.day(m.useBy()),
+                    CookWeek.minutes(m.minutesAt(station))
+                            + (m.unattended().signum() == 0 ? "" : "\n+ " + CookAmounts.minutes(m.unattended()))));
         }
-        return new Block.Table(List.of(Column.mark("", 4), Column.words("", 6), Column.words("Make", 24),
-                Column.words("How much", 17), Column.words("For", 22), Column.words("Needed by", 12),
-                Column.words("Keeps until", 11), Column.figure("Hands", 9), Column.figure("By itself", 9)), rows);
+        return new Block.Table(List.of(Column.mark("", 4), Column.words("", 6), Column.words("Make", 46),
+                Column.words("How much", 16), Column.words("Needed by,\nkeeps until", 15),
+                Column.figure("Hands,\n+ by itself", 17)), rows);
+    }
+
+    /** A making at several stations has its ingredients on the list of the first. */
+    private static String itsGoods(CookWeek week, Making m, String station) {
+        String first = m.stations().get(0);
+        return first.equals(station) ? "" : "\nwhat goes in is on the list of: " + week.called.station(first);
     }
 
     static String howMuch(Making m) {
@@ -152,27 +159,36 @@ public final class PrepSheets implements SheetMaker {
     }
 
     private static void items(CookWeek week, LocalDate day, List<PrepLines.Line> lines, List<Block> blocks) {
-        table(week, "Cut", lines.stream().filter(l -> l.cut().isPresent() && l.useOn().equals(day)).toList(), day, blocks);
-        table(week, "Weigh", lines.stream().filter(l -> l.cut().isEmpty() && l.useOn().equals(day)).toList(), day, blocks);
-        table(week, "Start for a later day", lines.stream().filter(l -> l.useOn().isAfter(day)).toList(), day, blocks);
+        List<Row> rows = new ArrayList<>();
+        group(week, "Cut", lines.stream().filter(l -> l.cut().isPresent() && l.useOn().equals(day)).toList(), day, rows);
+        group(week, "Weigh", lines.stream().filter(l -> l.cut().isEmpty() && l.useOn().equals(day)).toList(), day, rows);
+        group(week, "Start for a later day", lines.stream().filter(l -> l.useOn().isAfter(day)).toList(), day, rows);
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Heading(2, "Get ready"));
+            if (lines.stream().anyMatch(l -> l.useOn().equals(day))) {
+                blocks.add(new Block.Text("Needed by: the numbers above of the makings that ask for it."));
+            }
+            blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("", 6), Column.words("Item, cut", 54),
+                    Column.figure("As bought", 14), Column.figure("Ready", 15), Column.words("Needed by", 13)), rows));
+        }
     }
 
-    private static void table(CookWeek week, String head, List<PrepLines.Line> lines, LocalDate day, List<Block> blocks) {
-        if (lines.isEmpty()) {
-            return;
+    private static void group(CookWeek week, String head, List<PrepLines.Line> lines, LocalDate day, List<Row> rows) {
+        if (!lines.isEmpty()) {
+            rows.add(Row.group(head));
         }
-        blocks.add(new Block.Heading(2, head));
-        List<Row> rows = new ArrayList<>();
         for (PrepLines.Line l : lines) {
             boolean today = l.useOn().equals(day);
-            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(l.urgency()), name(week, l, day), CookAmounts.mass(l.ap()),
+            rows.add(Row.of(CookWeek.BOX, CookWeek.dots(l.urgency()), name(week, l, day)
+                    + (l.cut().isPresent() || !today ? "\nfor " + week.users(l.users(), l.useOn()) : ""), CookAmounts.mass(l.ap()),
                     CookAmounts.mass(l.ep()) + l.measured().map(m -> "\n" + m).orElse(""),
-                    week.users(l.users(), l.useOn()), today ? "no. " + l.pieces().get(0).place() : "",
-                    today ? "today" : When.day(l.useOn())));
+                    today ? numbers(l) : When.day(l.useOn())));
         }
-        blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("", 6), Column.words("Item, cut", 28),
-                Column.figure("As bought", 13), Column.figure("Ready", 13), Column.words("For", 28),
-                Column.words("Needed by", 9), Column.words("Use on", 11)), rows));
+    }
+
+    /** {@code no. 3, 5, 8}. */
+    private static String numbers(PrepLines.Line l) {
+        return "no. " + l.pieces().stream().map(p -> Integer.toString(p.place())).distinct().collect(Collectors.joining(", "));
     }
 
     private static String name(CookWeek week, PrepLines.Line l, LocalDate day) {

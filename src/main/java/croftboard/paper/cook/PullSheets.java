@@ -11,6 +11,7 @@ import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
 import croftboard.paper.SheetMaker;
 import croftboard.paper.When;
+import croftboard.plan.work.Making;
 import croftboard.plan.work.Pull;
 import croftboard.plan.work.Pulling;
 import croftboard.safety.Caution;
@@ -26,6 +27,7 @@ import java.util.stream.Collectors;
 /** Sheet 4: what is fetched on one day, place by place, oldest first; frozen food as many days before as it thaws. */
 public final class PullSheets implements SheetMaker {
     private static final int PLAIN_DAYS = 90;
+    private static final int SHOWN = 2;
 
     @Override
     public SheetKind kind() {
@@ -47,13 +49,18 @@ public final class PullSheets implements SheetMaker {
         List<Pull> thawed = pulling.pulls().stream().filter(p -> p.thaws() && p.readyOn().equals(day)).toList();
         List<Pulling.Staple> staples = pulling.staples().stream().filter(s -> s.day().equals(day)).toList();
         List<Block> blocks = new ArrayList<>();
-        table(week, "Freezer: into the cold to thaw, in a pan that catches the drip", "Ready on", today.stream()
-                .filter(Pull::thaws).toList(), day, blocks);
-        table(week, "Freezer: straight to the bench", "Use by", today.stream()
-                .filter(p -> p.from() == Pull.Place.FREEZER && !p.thaws()).toList(), day, blocks);
-        table(week, "Thawed by now, from the thawing shelf", "Use", thawed, day, blocks);
-        table(week, "Walk-in", "Use by", at(today, Pull.Place.WALK_IN), day, blocks);
-        table(week, "Dry store", "Use by", at(today, Pull.Place.DRY_STORE), day, blocks);
+        List<Row> rows = new ArrayList<>();
+        group(week, "Freezer: into the cold to thaw, in a pan that catches the drip", today.stream().filter(Pull::thaws)
+                .toList(), day, rows);
+        group(week, "Freezer: straight to the bench", today.stream().filter(p -> p.from() == Pull.Place.FREEZER && !p.thaws())
+                .toList(), day, rows);
+        group(week, "Thawing shelf: taken out before, ready today", thawed, day, rows);
+        group(week, "Walk-in", at(today, Pull.Place.WALK_IN), day, rows);
+        group(week, "Dry store", at(today, Pull.Place.DRY_STORE), day, rows);
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("Item", 30), Column.figure("Amount", 15),
+                    Column.words("Which", 34), Column.words("Container", 27), Column.words("Use by", 14)), rows));
+        }
         staples(week, staples, blocks);
         blocks.add(new Block.Text("Oldest first. Date what you open. Past its date, or not dated: leave it and say so."));
         if (today.stream().anyMatch(Pull::thaws)) {
@@ -63,7 +70,7 @@ public final class PullSheets implements SheetMaker {
         }
         Set<String> flows = today.stream().map(Pull::item).collect(Collectors.toSet());
         return new Sheet(SheetKind.PULL, "pull-" + day, "Pull and thaw: " + When.full(day), List.of(count(today, staples)),
-                blocks, data(week, today, staples), Sheet.Look.BIG.wide(),
+                blocks, data(week, today, staples), new Sheet.Look(true, 12, false, false),
                 week.context.behind(f -> f.day().equals(day) && flows.contains(f.item())));
     }
 
@@ -76,22 +83,24 @@ public final class PullSheets implements SheetMaker {
         return pulls.stream().filter(p -> p.from() == place).toList();
     }
 
-    private static void table(CookWeek week, String head, String date, List<Pull> pulls, LocalDate day, List<Block> blocks) {
-        if (pulls.isEmpty()) {
-            return;
+    private static void group(CookWeek week, String head, List<Pull> pulls, LocalDate day, List<Row> rows) {
+        if (!pulls.isEmpty()) {
+            rows.add(Row.group(head));
         }
-        blocks.add(new Block.Heading(2, head));
-        List<Row> rows = new ArrayList<>();
         for (Pull p : pulls) {
             boolean out = p.thaws() && !p.day().equals(day);
-            rows.add(Row.of(CookWeek.BOX, week.called.item(p.item()), CookWeek.mass(p.mg()),
+            rows.add(Row.of(CookWeek.BOX, week.called.item(p.item())
+                    + (p.thaws() ? " for " + few(week, p, day) : ""), CookWeek.mass(p.mg()),
                     out ? "taken out " + When.day(p.day()) : source(week, p), out ? "thawing pan" : container(p),
-                    p.thaws() ? out ? "today" : When.day(p.readyOn()) : p.useBy().map(d -> far(d, day)).orElse(""),
-                    week.users(p.users(), day)));
+                    p.thaws() ? out ? "today" : "wanted " + When.day(p.readyOn()) : p.useBy().map(d -> far(d, day)).orElse("")));
         }
-        blocks.add(new Block.Table(List.of(Column.mark("", 4), Column.words("Item", 24), Column.figure("Amount", 13),
-                Column.words("Which", 21), Column.words("Container", 20), Column.words(date, 12),
-                Column.words("For", 28)), rows));
+    }
+
+    /** The first makings that it is for, and how many more. */
+    private static String few(CookWeek week, Pull pull, LocalDate day) {
+        List<Making> users = pull.users().stream().distinct().toList();
+        return week.users(users.subList(0, Math.min(SHOWN, users.size())), day)
+                + (users.size() > SHOWN ? ", and " + (users.size() - SHOWN) + " more" : "");
     }
 
     /** With its year where that is not plain. */
@@ -124,7 +133,7 @@ public final class PullSheets implements SheetMaker {
             List<String> words = new ArrayList<>();
             d.openedOn().ifPresent(o -> words.add(o.equals(p.day()) ? "opened today" : "opened " + When.day(o)));
             d.opens().forEach(o -> words.add((words.isEmpty() ? "new: " : "then new: ") + o.count() + " \u00d7 " + o.pack()));
-            return String.join("\n", words);
+            return String.join(", ", words);
         } else if (s instanceof Pull.Counted c) {
             return c.row().opened().map(d -> "opened " + When.day(d)).orElse("opened or new: look");
         }
