@@ -20,7 +20,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 final class Pictures {
     private static final int DOTS_AN_INCH = 100;
     /** Words of the page that is shown, where it is not the first. */
-    private static final Map<SheetKind, String> SHOWN = Map.of(SheetKind.ORDER, "Purchase order: Ploverstane");
+    private static final Map<SheetKind, String> SHOWN = Map.of(SheetKind.ORDER, "Purchase order: Ploverstane",
+            SheetKind.LABEL, "Net wt", SheetKind.LOG, "Cooling log");
 
     private Pictures() { }
 
