@@ -156,7 +156,7 @@ final class WeekSolver {
         CompletableFuture<JointRoot.Found> tighter = budget.exactMillis() == 0
                 ? CompletableFuture.completedFuture(new JointRoot.Found(OptionalLong.empty(), Optional.empty()))
                 : CompletableFuture.supplyAsync(() -> JointRoot.look(problem, known.choice,
-                        known.orders.packs(), budget.exactMillis(), 0));
+                        known.orders.packs(), budget.exactMillis(), 0, stop));
         if (budget.exactMillis() > 0 || budget.nodes() > 0) {
             take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
         }
