@@ -1,15 +1,15 @@
 package croftboard.plan;
 
 import croftboard.need.WeekProblem;
-import croftboard.sourcing.JointRoot;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 
 /**
- * Search and bound in turns, each turn longer than the one before and from another seed, until the best plan is proved
- * within one in a thousand of the best there can be, or the time ends, or someone ends it. By the clock only.
+ * Searches in turns, each longer than the one before and from another seed, and beside them all one bound that goes on
+ * tightening, until the best plan is proved within one in a thousand of the best there can be, or the time ends, or
+ * someone ends it. By the clock only.
  */
 public final class Proving {
     /** Within so many thousandths of its value a plan counts as proved. */
@@ -22,7 +22,7 @@ public final class Proving {
     private final long seed;
     private final WeekSolver.Listener listener;
     private final BooleanSupplier stop;
-    private WeekSolver.Solved best;
+    private volatile WeekSolver.Solved best;
     private Optional<Long> bound = Optional.empty();
 
     Proving(WeekProblem problem, Duration time, long seed, WeekSolver.Listener listener, BooleanSupplier stop) {
@@ -36,16 +36,30 @@ public final class Proving {
     /** @param start menu to start from, -1 where nothing is set */
     WeekSolver.Solved solve(int[] start) {
         long slice = Math.min(FIRST_MILLIS, left() / 2);
-        search(start, seed, slice);
-        for (int turn = 1; !proved(best) && left() > LAST_MILLIS && !stop.getAsBoolean(); turn++) {
-            slice += slice / 2;
-            listener.doing("what no plan can pass, turn " + turn);
-            bound(Math.min(slice, left()));
-            if (!proved(best) && left() > LAST_MILLIS && !stop.getAsBoolean()) {
-                search(best.choice(), seed + 7_919L * turn, Math.min(slice, left()));
+        search(start, seed, slice, true);
+        if (!over()) {
+            BooleanSupplier enough = () -> stop.getAsBoolean() || proved(best);
+            TighterBound bounding = new TighterBound(problem, best, left(), 0, enough);
+            for (int turn = 1; !over(); turn++) {
+                listener.doing("proving, turn " + turn);
+                slice += slice / 2;
+                search(best.choice(), seed + 7_919L * turn, Math.min(slice, left()), false);
+                if (bounding.done()) {
+                    bound(bounding);
+                }
             }
+            bound(bounding);
         }
         return best;
+    }
+
+    private boolean over() {
+        return proved(best) || left() < LAST_MILLIS || stop.getAsBoolean();
+    }
+
+    private void bound(TighterBound bounding) {
+        bounding.join().boundCents().ifPresent(b -> bound = Optional.of(Math.min(b, bound.orElse(b))));
+        best = withBound(best);
     }
 
     /** Whether no plan is worth more than a thousandth more. */
@@ -58,14 +72,8 @@ public final class Proving {
         return (boundCents - valueCents) * 1000 <= Math.abs(valueCents) * PROMILLE;
     }
 
-    private void bound(long millis) {
-        OptionalLong found = JointRoot.bound(problem, best.choice(), best.orders().packs(), millis, 0);
-        found.ifPresent(b -> bound = Optional.of(Math.min(b, bound.orElse(b))));
-        best = withBound(best);
-    }
-
-    private void search(int[] start, long from, long millis) {
-        WeekSolver.Solved found = new WeekSolver(problem, Budget.of(Duration.ofMillis(millis), OptionalLong.empty()), from,
+    private void search(int[] start, long from, long millis, boolean withBound) {
+        WeekSolver solver = new WeekSolver(problem, Budget.of(Duration.ofMillis(millis), OptionalLong.empty()), from,
                 new WeekSolver.Listener() {
                     @Override
                     public void doing(String what) {
@@ -76,8 +84,8 @@ public final class Proving {
                     public void better(WeekSolver.Solved solved) {
                         take(solved);
                     }
-                }, stop).solve(start);
-        take(found);
+                }, stop);
+        take((withBound ? solver : solver.withoutBound()).solve(start));
     }
 
     /** Better ones are told at once, with the best bound of all turns. */

@@ -3,6 +3,7 @@ package croftboard.sourcing;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import croftboard.need.WeekProblem;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
@@ -17,7 +18,7 @@ public final class JointRoot {
 
     /**
      * @param boundCents no plan is worth more, rounded up to the safe side; empty when nothing was proved
-     * @param menu candidate of each slot, -1 for none; empty when the solver came upon none
+     * @param menu candidate of each slot, -1 for none; empty when the solver came upon none but the one it started from
      */
     public record Found(OptionalLong boundCents, Optional<int[]> menu) {
         static final Found NOTHING = new Found(OptionalLong.empty(), Optional.empty());
@@ -51,7 +52,8 @@ public final class JointRoot {
             boolean proved = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
             double bound = proved ? solver.objective().bestBound() : Double.POSITIVE_INFINITY;
             return new Found(Math.abs(bound) < WholeNumbers.ANY ? OptionalLong.of(SafeSide.anyMenu(problem, bound))
-                    : OptionalLong.empty(), proved ? Optional.of(menu(joint, loaded)) : Optional.empty());
+                    : OptionalLong.empty(), proved ? Optional.of(menu(joint, loaded)).filter(m -> !Arrays.equals(m, choice))
+                            : Optional.empty());
         } finally {
             solver.delete();
         }
@@ -87,7 +89,7 @@ public final class JointRoot {
 
     private static void hint(JointProgram joint, Program.Loaded loaded, int[] choice, int[] packs) {
         int[][] dish = joint.menu.dish();
-        int dishes = java.util.Arrays.stream(dish).mapToInt(d -> d.length).sum();
+        int dishes = Arrays.stream(dish).mapToInt(d -> d.length).sum();
         MPVariable[] variables = new MPVariable[dishes + packs.length];
         double[] values = new double[variables.length];
         int n = 0;
