@@ -1,6 +1,5 @@
 package croftboard.bench;
 
-import croftboard.plan.MeasuredWeek;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +23,8 @@ final class Papers {
         this.book = book;
     }
 
-    static String measure(Path folder) throws IOException, InterruptedException {
+    static String measure(Request request) throws IOException, InterruptedException {
+        Path folder = request.folder();
         Path book = Files.createTempDirectory("croftboard-bench");
         try {
             for (String part : List.of("kitchen", "recipes", "farms", "seasons")) {
@@ -64,7 +64,7 @@ final class Papers {
         StringBuilder text = new StringBuilder("Wall clock from the shell, median of ").append(TIMES)
                 .append(" after one unmeasured; commands take turns. Wanted: 3 s and 12 s.\n\n")
                 .append("| command | s | lowest s | highest s |\n|---|---:|---:|---:|\n");
-        seconds.forEach((name, all) -> text.append(Weeks.row(name, two(MeasuredWeek.median(all)),
+        seconds.forEach((name, all) -> text.append(Figures.row(name, two(Figures.median(all)),
                 two(java.util.Collections.min(all)), two(java.util.Collections.max(all)))));
         return text.toString();
     }

@@ -120,7 +120,7 @@ public final class OrderSheets implements SheetMaker {
         boolean any = false;
         for (PurchaseOrder.Line l : order.lines()) {
             for (Vendor.Accepted a : l.accept()) {
-                blocks.add(new Block.Text("For " + l.article() + ": " + a.say() + ". " + PurchaseOrder.limits(a, l) + "."));
+                blocks.add(new Block.Text("For " + l.article() + ": " + a.say() + "; " + PurchaseOrder.limits(a, l) + "."));
                 any = true;
             }
         }

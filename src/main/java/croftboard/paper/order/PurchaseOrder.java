@@ -116,10 +116,10 @@ public record PurchaseOrder(OrderKey key, String number, String version, boolean
                 .findFirst().or(() -> same.stream().findFirst());
     }
 
-    /** {@code 2 packs at most, $18.00 a pack at most}. */
+    /** {@code at most 2 packs, each $18.00 or less}. */
     public static String limits(Vendor.Accepted accepted, Line line) {
         int packs = Math.min(accepted.atMost().orElse(line.packs()), line.packs());
-        return packs + (packs == 1 ? " pack" : " packs") + " at most, "
-                + accepted.price().orElse(new Cents(line.price())) + " a pack at most";
+        return "at most " + packs + (packs == 1 ? " pack, " : " packs, each ")
+                + accepted.price().orElse(new Cents(line.price())) + " or less";
     }
 }

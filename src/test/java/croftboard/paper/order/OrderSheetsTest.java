@@ -153,7 +153,7 @@ class OrderSheetsTest {
                 .findFirst().orElseThrow();
         PurchaseOrder.Line cheddar = creamery.lines().get(0);
         assertThat(cheddar.accept()).hasSize(2);
-        assertThat(PurchaseOrder.limits(cheddar.accept().get(0), cheddar)).isEqualTo("2 packs at most, $30.00 a pack at most");
-        assertThat(PurchaseOrder.limits(cheddar.accept().get(1), cheddar)).isEqualTo("3 packs at most, $31.00 a pack at most");
+        assertThat(PurchaseOrder.limits(cheddar.accept().get(0), cheddar)).isEqualTo("at most 2 packs, each $30.00 or less");
+        assertThat(PurchaseOrder.limits(cheddar.accept().get(1), cheddar)).isEqualTo("at most 3 packs, each $31.00 or less");
     }
 }
