@@ -119,16 +119,26 @@ final class WeekSolver {
             return t;
         });
         try {
-            List<Future<Run>> runs = new ArrayList<>();
+            List<Future<Searched>> runs = new ArrayList<>();
             for (int n = 0; n < budget.runs(); n++) {
                 long own = seed + 1_000L * n;
                 runs.add(threads.submit(() -> run(start, own)));
             }
+            List<Future<Together>> together = new ArrayList<>();
+            for (int n = 0; n < budget.runs() && JointSearch.suits(problem) && budget.together(); n++) {
+                Future<Searched> from = runs.get(n);
+                long own = seed + 1_000L * n;
+                together.add(threads.submit(() -> together(from.get(), own)));
+            }
             for (int n = 0; n < runs.size(); n++) {
                 listener.doing("menus, search " + (n + 1) + " of " + runs.size());
-                Run run = runs.get(n).get();
+                Searched run = runs.get(n).get();
                 listener.searched(run.menu, run.orders);
                 take(run.menu.choice(), run.orders);
+            }
+            listener.doing("menu and orders together");
+            for (Future<Together> last : together) {
+                take(last.get().choice, last.get().orders);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -139,14 +149,23 @@ final class WeekSolver {
         }
     }
 
-    private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }
+    private record Searched(MenuSearch.Found menu, Sourcing.Orders orders) { }
 
-    private Run run(int[] start, long own) {
+    private record Together(int[] choice, Sourcing.Orders orders) { }
+
+    private Searched run(int[] start, long own) {
         MenuSearch.Effort effort =
                 new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         MenuSearch.Found menu = new MenuSearch(problem, localWorth).search(start, own, effort, stop);
-        return new Run(menu, new Sourcing(problem, localWorth)
+        return new Searched(menu, new Sourcing(problem, localWorth)
                 .search(menu.choice(), own, budget.rounds(), () -> false));
+    }
+
+    /** The better of what was found and what becomes of it when menu and orders change together. */
+    private Together together(Searched from, long own) {
+        JointSearch.Found found = new JointSearch(problem, localWorth, from.menu.choice(), from.orders.packs(), own)
+                .run(budget.jointTries(), budget.jointMillis(), stop);
+        return new Together(found.choice(), new Sourcing(problem, localWorth).better(found.choice(), found.packs(), own));
     }
 
     /** The last orders, and beside them on the other core the tighter bound over all menus; by the clock only. */
