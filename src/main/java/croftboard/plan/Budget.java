@@ -23,6 +23,8 @@ record Budget(int runs, long tries, long menuMillis, int memory, int rounds, lon
     private static final int TRIES_PER_MILLI = 60;
     private static final int ROUNDS = 6_000;
     private static final int RUNS = 2;
+    /** Of menus alone, several short searches gain more than one long one. */
+    private static final long LONG_MENU = 16_000;
     /** With fewer steps than this the orders are left as the search finds them. */
     private static final long GLANCE = 1_000;
     private static final int STEP_NODES = 40;
@@ -38,6 +40,15 @@ record Budget(int runs, long tries, long menuMillis, int memory, int rounds, lon
         long menu = millis * 12 / 100;
         return new Budget(RUNS, 0, menu, memory(menu * TRIES_PER_MILLI), ROUNDS, 0, millis * 45 / 100,
                 Math.max(500, millis * 30 / 100), 0);
+    }
+
+    /** The same for a week in which nothing is bought: the menu searches get the time of the searches for both. */
+    Budget menusOnly() {
+        long menu = menuMillis + jointMillis;
+        int waves = menu <= LONG_MENU / 4 ? 1 : menu <= LONG_MENU ? 2 : 3;
+        return menu == 0 ? new Budget(runs, tries, 0, memory, rounds, 0, 0, exactMillis, nodes)
+                : new Budget(runs * waves, 0, menu / waves, memory(menu / waves * TRIES_PER_MILLI), rounds, 0, 0,
+                        exactMillis, nodes);
     }
 
     /** Whether menu and orders are searched together. */

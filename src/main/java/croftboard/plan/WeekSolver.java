@@ -21,8 +21,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Chooses dishes and packs for one week given as numbers: a greedy menu with its orders at once; then
- * what local money is worth and a bound over all menus; several menu searches, each with its orders;
- * exact orders for the best, and a tighter bound beside them. Each better one is told at once. Knows no book. One object solves once.
+ * what local money is worth and a bound over all menus; menu searches, each with its orders; from each, menu and orders
+ * together; exact orders for the best, and a tighter bound beside them. Each better one is told at once. Knows no book. One object solves once.
  */
 final class WeekSolver {
     private static final int FIRST_ROUNDS = 400;
@@ -40,7 +40,7 @@ final class WeekSolver {
     /** @param stop asked now and then; true ends with the best so far */
     WeekSolver(WeekProblem problem, Budget budget, long seed, Listener listener, BooleanSupplier stop) {
         this.problem = problem;
-        this.budget = budget;
+        this.budget = JointSearch.suits(problem) ? budget : budget.menusOnly();
         this.seed = seed;
         this.listener = listener;
         this.stop = stop;
@@ -125,7 +125,7 @@ final class WeekSolver {
                 runs.add(threads.submit(() -> run(start, own)));
             }
             List<Future<Together>> together = new ArrayList<>();
-            for (int n = 0; n < budget.runs() && JointSearch.suits(problem) && budget.together(); n++) {
+            for (int n = 0; n < budget.runs() && budget.together(); n++) {
                 Future<Searched> from = runs.get(n);
                 long own = seed + 1_000L * n;
                 together.add(threads.submit(() -> together(from.get(), own)));
@@ -161,11 +161,12 @@ final class WeekSolver {
                 .search(menu.choice(), own, budget.rounds(), () -> false));
     }
 
-    /** The better of what was found and what becomes of it when menu and orders change together. */
+    /** What becomes of a menu and its orders when both change together; never worse. */
     private Together together(Searched from, long own) {
         JointSearch.Found found = new JointSearch(problem, localWorth, from.menu.choice(), from.orders.packs(), own)
                 .run(budget.jointTries(), budget.jointMillis(), stop);
-        return new Together(found.choice(), new Sourcing(problem, localWorth).better(found.choice(), found.packs(), own));
+        return new Together(found.choice(), new Sourcing(problem, localWorth)
+                .better(found.choice(), found.packs(), own, budget.rounds()));
     }
 
     /** The last orders, and beside them on the other core the tighter bound over all menus; by the clock only. */

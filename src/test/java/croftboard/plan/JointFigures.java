@@ -1,55 +1,68 @@
 package croftboard.plan;
 
+import croftboard.book.Book;
+import croftboard.book.file.BookReader;
+import croftboard.book.file.BookReading;
+import croftboard.measure.IsoWeek;
 import croftboard.menu.MenuSearch;
-import croftboard.need.Account;
 import croftboard.need.RandomWeek;
 import croftboard.need.WeekProblem;
 import croftboard.sourcing.JointRelaxation;
 import croftboard.sourcing.Relaxation;
 import croftboard.sourcing.Sourcing;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 
+/**
+ * Prints what the search of menu and orders together gains, by tries and by seconds of its own thread:
+ * {@code JointFigures MENU_TRIES JOINT_TRIES[,..] SEED WEEK...}; a week is the number of a random week, or a week of the
+ * book in the folder at hand.
+ */
 public final class JointFigures {
+    private static final int ROUNDS = 6_000;
+
     private JointFigures() { }
 
-    static double cpu() {
+    public static void main(String[] args) {
+        long seed = Long.parseLong(args[2]);
+        for (int a = 3; a < args.length; a++) {
+            WeekProblem week = week(args[a]);
+            Relaxation r = JointRelaxation.of(week).orElseThrow();
+            double start = seconds();
+            long tries = Long.parseLong(args[0]);
+            MenuSearch search = new MenuSearch(week, r.localWorth());
+            MenuSearch.Found menu = search.search(search.greedy().choice(), seed,
+                    new MenuSearch.Effort(tries, 0, (int) Math.max(4, Math.min(500, tries / 4_000))), () -> false);
+            Sourcing sourcing = new Sourcing(week, r.localWorth());
+            tell(args[a] + " menu", r, sourcing.search(menu.choice(), seed, ROUNDS, () -> false), start, tries);
+            for (String joint : args[1].split(",")) {
+                Sourcing.Orders orders = sourcing.search(menu.choice(), seed, ROUNDS, () -> false);
+                start = seconds();
+                JointSearch.Found found = new JointSearch(week, r.localWorth(), menu.choice(), orders.packs(), seed)
+                        .run(Long.parseLong(joint), 0, () -> false);
+                tell(args[a] + " together", r, sourcing.better(found.choice(), found.packs(), seed, ROUNDS), start, found.tries());
+            }
+        }
+    }
+
+    private static WeekProblem week(String name) {
+        if (!name.contains("W")) {
+            return RandomWeek.week(Long.parseLong(name));
+        }
+        Book book = ((BookReading.Read) BookReader.read(Path.of("."))).book();
+        return ProblemBuilder.build(book, IsoWeek.parse(name).orElseThrow(), Map.of(), Given.NOTHING, Optional.empty())
+                .problem();
+    }
+
+    private static double seconds() {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
     }
 
-    public static void main(String[] args) {
-        long tries = Long.parseLong(args[0]);
-        int rounds = Integer.parseInt(args[1]);
-        long joint = Long.parseLong(args[2]);
-        String[] hots = args[3].split(",");
-        for (int a = 4; a < args.length; a++) {
-            WeekProblem week = RandomWeek.week(Long.parseLong(args[a]));
-            double t0 = cpu();
-            Relaxation r = JointRelaxation.of(week).orElseThrow();
-            double t1 = cpu();
-            MenuSearch search = new MenuSearch(week, r.localWorth());
-            MenuSearch.Found menu = tries == 0 ? search.greedy() : search.search(search.greedy().choice(), 1,
-                    new MenuSearch.Effort(tries, 0, (int) Math.max(4, Math.min(500, tries / 4000))), () -> false);
-            double t2 = cpu();
-            Sourcing sourcing = new Sourcing(week, r.localWorth());
-            Sourcing.Orders orders = sourcing.search(menu.choice(), 1, rounds, () -> false);
-            double t3 = cpu();
-            System.out.printf("week %s bound %.0f lp %.1f s menu %.1f s %.0f orders %.1f s %.2f %b gap %.2f", args[a],
-                    r.boundCents() / 100.0, t1 - t0, t2 - t1, menu.worthCents() / 100.0, t3 - t2,
-                    orders.valueCents() / 100.0, orders.complete(), 100.0 * r.boundCents() / orders.valueCents() - 100);
-            for (String hot : hots) {
-                double t4 = cpu();
-                String[] p = hot.split(":");
-                long n = Long.parseLong(p[0]) * joint;
-                JointSearch.Found s = new JointSearch(week, r.localWorth(), menu.choice(), orders.packs(), 1)
-                        .run(n, 0, () -> false);
-                double t5 = cpu();
-                Sourcing.Orders better = sourcing.better(s.choice(), s.packs(), 1);
-                System.out.printf(" | %s -> %.2f %.2f %b gap %.2f %.1f s %.0fk/s%n", hot,
-                        Account.of(week, s.choice(), s.packs()).value() / 100.0, better.valueCents() / 100.0,
-                        better.complete(), 100.0 * r.boundCents() / better.valueCents() - 100, t5 - t4,
-                        s.tries() / (t5 - t4) / 1000);
-            }
-            System.out.println();
-        }
+    private static void tell(String what, Relaxation r, Sourcing.Orders orders, double start, long tries) {
+        System.out.printf("%s: %d tries, %.1f s: $%.2f complete %b, %.2f %% below the relaxation%n", what, tries,
+                seconds() - start, orders.valueCents() / 100.0, orders.complete(),
+                100.0 * r.boundCents() / orders.valueCents() - 100);
     }
 }

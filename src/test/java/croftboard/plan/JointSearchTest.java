@@ -132,7 +132,7 @@ class JointSearchTest {
                 .run(20_000, 0, () -> false);
         JointSearch.Found two = new JointSearch(week, LOCAL_WORTH, start.choice, start.orders.packs(), 7)
                 .run(20_000, 0, () -> false);
-        Sourcing.Orders orders = new Sourcing(week, LOCAL_WORTH).better(one.choice(), one.packs(), 7);
+        Sourcing.Orders orders = new Sourcing(week, LOCAL_WORTH).better(one.choice(), one.packs(), 7, 1_000);
         assertThat(new OpenMenu(week, one.choice()).keepsMusts()).isTrue();
         assertThat(orders.complete()).isTrue();
         assertThat(orders.valueCents()).isGreaterThan(start.orders.valueCents())
@@ -148,7 +148,7 @@ class JointSearchTest {
         JointSearch.Found found = new JointSearch(week, LOCAL_WORTH, start.choice, start.orders.packs(), 1)
                 .run(0, 60_000, () -> true);
         assertThat(found.tries()).isLessThan(1_000);
-        assertThat(new Sourcing(week, LOCAL_WORTH).better(found.choice(), found.packs(), 1).valueCents())
+        assertThat(new Sourcing(week, LOCAL_WORTH).better(found.choice(), found.packs(), 1, 1_000).valueCents())
                 .isGreaterThanOrEqualTo(start.orders.valueCents());
     }
 }
