@@ -13,9 +13,13 @@ import java.util.function.BooleanSupplier;
  * Same start, seed and tries: same plan.
  */
 final class JointSearch {
-    /** Cents that are lost as soon as not, at the start and at the end. */
-    private static final double HOT = 600;
-    private static final double COLD = 60;
+    /** Heat, in cents that are lost as soon as not: at the start so many tries at hand for each, and at the end a tenth. */
+    private static final double TRIES_A_CENT = 3_300;
+    private static final double LEAST_HEAT = 60;
+    private static final double MOST_HEAT = 600;
+    private static final double END = 0.1;
+    /** By the clock, the tries at hand are known only after a while. */
+    private static final double WHILE = 0.01;
     private static final int DISHES_OF_HUNDRED = 80;
     private static final int TURNS_OF_HUNDRED = 1;
     private static final int ASK_EVERY = 256;
@@ -63,17 +67,22 @@ final class JointSearch {
      */
     Found run(long tries, long millis, BooleanSupplier stop) {
         long start = System.nanoTime();
-        double heat = HOT;
+        double heat = LEAST_HEAT;
         long n = 0;
         for (double done = 0; done < 1; n++) {
             if (n % ASK_EVERY == 0) {
                 done = tries > 0 ? n / (double) tries : (System.nanoTime() - start) / (millis * 1e6);
                 done = stop.getAsBoolean() ? 1 : done;
-                heat = HOT * Math.pow(COLD / HOT, done);
+                heat = heat(done, tries > 0 ? tries : done < WHILE ? 0 : n / done);
             }
             once(now + heat * Math.log(1 - random.nextDouble()));
         }
         return new Found(bestMenu, bestPacks, n);
+    }
+
+    /** A search that has few tries must not lose its start: it could not come back. */
+    private static double heat(double done, double tries) {
+        return Math.max(LEAST_HEAT, Math.min(MOST_HEAT, tries / TRIES_A_CENT)) * Math.pow(END, done);
     }
 
     /** @param limit what the plan must be worth after the try, else it is taken back */
