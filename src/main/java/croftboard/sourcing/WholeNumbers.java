@@ -12,8 +12,13 @@ final class WholeNumbers {
 
     /** @param millis clock limit; 0: none. @param nodes limit of the tree, repeatable; 0: none */
     static MPSolver.ResultStatus solve(MPSolver solver, long millis, long nodes) {
+        return solve(solver, millis, nodes, "");
+    }
+
+    /** The same. @param more settings, a line each */
+    static MPSolver.ResultStatus solve(MPSolver solver, long millis, long nodes, String more) {
         solver.setSolverSpecificParametersAsString("randomization/randomseedshift = 7\nparallel/maxnthreads = 1\n"
-                + (nodes > 0 ? "limits/nodes = " + nodes + "\n" : ""));
+                + (nodes > 0 ? "limits/nodes = " + nodes + "\n" : "") + more);
         if (millis > 0) {
             solver.setTimeLimit(millis);
         }
