@@ -22,8 +22,8 @@ final class PlainChoice {
     private static final int LEAST_TRIES = 8;
     private static final int MOST_TRIES = 300;
     /** By steps the exact program gets so many nodes, less for each dish; where that is few it proves nothing. */
-    private static final long DISH_NODES = 2_000_000;
-    private static final long LEAST_NODES = 2_500;
+    private static final long DISH_NODES = 1_000_000;
+    private static final long LEAST_NODES = 1_250;
     private final WeekProblem problem;
     private final ChoiceSearch search;
     private final Budget budget;
