@@ -87,12 +87,17 @@ final class WeekSolver {
         take(greedy.choice(), sourcing.search(greedy.choice(), seed, FIRST_ROUNDS, () -> false));
         if (!stop.getAsBoolean()) {
             listener.doing("what no plan can pass");
-            relax();
-            if (bounding && budget.exactMillis() > 0 && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
+            Optional<Relaxation> relaxed = relax();
+            Optional<PlainChoice> plain = relaxed.flatMap(r -> PlainChoice.of(problem, budget, seed, stop));
+            if (bounding && budget.exactMillis() > 0 && plain.isEmpty()
+                    && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
                 early = new TighterBound(problem, best, budget.boundMillis(SIDE_BY_SIDE), 0, stop);
             }
             if (EveryMenu.suits(problem)) {
                 tryEveryMenu();
+            } else if (plain.isPresent()) {
+                choosePlainly(plain.get(), relaxed.get());
+                return solved(best.choice, best.orders);
             } else {
                 searchMenus(greedy.choice());
             }
@@ -104,7 +109,7 @@ final class WeekSolver {
         return solved(best.choice, best.orders);
     }
 
-    private void relax() {
+    private Optional<Relaxation> relax() {
         Optional<Relaxation> relaxed = JointRelaxation.of(problem);
         relaxed.ifPresent(r -> {
             localWorth = r.localWorth();
@@ -112,6 +117,17 @@ final class WeekSolver {
         });
         how = relaxed.isPresent() ? "" : "no proof can be run on this machine: the orders are complete, "
                 + "found by search, and nothing is proved about them";
+        return relaxed;
+    }
+
+    /** Nothing is bought: the orders are empty, and every menu's are exact. */
+    private void choosePlainly(PlainChoice plain, Relaxation relaxed) {
+        listener.doing("menus");
+        Sourcing sourcing = new Sourcing(problem, localWorth);
+        long known = best.complete ? best.orders.valueCents() : Long.MIN_VALUE;
+        bound = Optional.of(plain.run(best.choice, known, relaxed, m -> sourcing.search(m, seed, 1, stop).valueCents(),
+                m -> take(m, sourcing.search(m, seed, 1, stop))));
+        take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
     }
 
     private void tryEveryMenu() {

@@ -44,6 +44,11 @@ final class WholeNumbers {
         return run(solver, millis, nodes, "");
     }
 
+    /** The same. @param more settings, a line each */
+    static MPSolver.ResultStatus solve(MPSolver solver, long millis, long nodes, String more) {
+        return run(solver, millis, nodes, more);
+    }
+
     /** For the bound above all; finds few answers, or none but the one it starts from. */
     static MPSolver.ResultStatus bound(MPSolver solver, long millis, long nodes) {
         return run(solver, millis, nodes, BOUND_FIRST + NO_ANSWERS);
