@@ -23,7 +23,33 @@ public record Kitchen(String name, Place place, ZoneId zone, String paper, Set<D
         Set<DayOfWeek> prepDays, List<ServiceLine> lines, int gapDays, List<Station> stations, List<Cook> cooks,
         Optional<Receiving> receiving, List<Equipment> equipment, Map<Ingredient.Storage, Ratio> surplusWorth,
         Ratio leftWorth, Ratio goodwill, Cents wastePerPound, Promises promises, Optional<LocalRules> local,
-        String healthCodeEdition, String healthAuthority) {
+        String healthCodeEdition, String healthAuthority, Paperwork paperwork) {
+
+    /** A kitchen that says nothing about its paperwork. */
+    public Kitchen(String name, Place place, ZoneId zone, String paper, Set<DayOfWeek> open, Set<DayOfWeek> prepDays,
+            List<ServiceLine> lines, int gapDays, List<Station> stations, List<Cook> cooks,
+            Optional<Receiving> receiving, List<Equipment> equipment, Map<Ingredient.Storage, Ratio> surplusWorth,
+            Ratio leftWorth, Ratio goodwill, Cents wastePerPound, Promises promises, Optional<LocalRules> local,
+            String healthCodeEdition, String healthAuthority) {
+        this(name, place, zone, paper, open, prepDays, lines, gapDays, stations, cooks, receiving, equipment,
+                surplusWorth, leftWorth, goodwill, wastePerPound, promises, local, healthCodeEdition, healthAuthority,
+                Paperwork.NONE);
+    }
+
+    /**
+     * What paper needs beside the work itself.
+     *
+     * @param orderNote printed on every order to every vendor
+     * @param labels the label sheets in use
+     * @param packed lines whose dishes are packed ahead and labelled
+     */
+    public record Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels, Set<String> packed) {
+        public static final Paperwork NONE = new Paperwork(Contact.NONE, Optional.empty(), Optional.empty(), Set.of());
+
+        public Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels) {
+            this(contact, orderNote, labels, Set.of());
+        }
+    }
 
     /**
      * One place in the offer that always holds one dish.

@@ -59,6 +59,7 @@ public final class Main {
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
+        commands.put("paper", () -> new PaperCommand(setting, tools));
         return commands;
     }
 

@@ -9,32 +9,36 @@ import java.util.List;
  */
 enum Form {
     INGREDIENT("ingredients#ingredient", "name origin allergens storage keeps",
-            "label gluten_grains tcs thaw keep_worth par free salt cuts measures substitutes"),
+            "label made_of gluten_grains tcs thaw keep_worth par free salt cuts measures substitutes"),
     CUT("ingredients#cut", "yield source", ""),
     MEASURE("ingredients#measure", "measure weighs source", "cut of"),
     SUBSTITUTE("ingredients#substitute", "use ratio", "cut"),
 
     DISH("recipes#dish",
             "name kind fits seasons makes portion price main method cuisine batch_step life hold "
-            + "ingredients steps", "weeks cup draw lead loss scaling doneness holding caution"),
+            + "ingredients steps", "weeks cup draw lead loss scaling doneness holding caution "
+            + "garlic_in_oil served_raw net_weight item_number"),
     COMPONENT("recipes#component", "name kind makes batch_step life hold ingredients steps",
-            "cup lead loss scaling doneness holding caution"),
+            "cup lead loss scaling doneness holding caution garlic_in_oil served_raw"),
     WORTH_DISH("recipes#worth", "kind fits worth uses", "name seasons weeks"),
     INGREDIENT_LINE("recipes#line", "use", "ahead substitute"),
     STEP("recipes#step", "do", "station active per_portion unattended uses"),
 
     VENDOR("vendor#vendor", "name kind place deliveries offers",
-            "minimum fee may_buy commitments priorities"),
+            "minimum fee may_buy commitments priorities contact customer order_note"),
+    CONTACT("vendor#contact", "", "person address phone email"),
     PLACE("vendor#place", "town state latitude longitude", ""),
-    DELIVERY("vendor#delivery", "day cut_off", ""),
-    OFFER("vendor#offer", "item pack holds price grown_at weeks", "as breaks on processed_at local_part"),
+    DELIVERY("vendor#delivery", "day cut_off", "window"),
+    OFFER("vendor#offer", "item pack holds price grown_at weeks", "as breaks on processed_at local_part number accept"),
+    ACCEPTED("vendor#accepted", "say", "at_most price"),
     BREAK("vendor#break", "packs price", ""),
     EXPECTED("vendor#expected", "from to packs confidence", ""),
     COMMITMENT("vendor#commitment", "item pack from to packs", ""),
 
     KITCHEN("kitchen#kitchen", "open lines",
             "name place time_zone paper prep_days gap stations cooks receiving equipment "
-            + "surplus_worth portions waste promises local health_code"),
+            + "surplus_worth portions waste promises local health_code contact order_note labels packed"),
+    LABELS("kitchen#labels", "rows columns width height top left", "across down"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),
     OVERTIME("kitchen#overtime", "limit price", ""),
