@@ -77,12 +77,9 @@ final class PlainChoice {
         }
         long left = timed ? Math.max(1, millis - (System.nanoTime() - began) / 1_000_000) : 0;
         int[] known = best.menu;
-        CompletableFuture<JointRoot.Found> exact = CompletableFuture.supplyAsync(() -> prove(known, left));
+        CompletableFuture<JointRoot.Found> exact = CompletableFuture.supplyAsync(() -> prove(known, best, left));
         search.search(known, relaxed.unitCents(), seed + 1, new ChoiceSearch.Effort(timed ? 0 : tries(), left),
                 () -> done(best) || timed && proved(exact, best, worth), hear);
-        if (timed && done(best)) {
-            return bound;
-        }
         JointRoot.Found found = exact.join();
         found.boundCents().ifPresent(b -> bound = Math.min(b, bound));
         found.menu().filter(m -> worth.applyAsLong(m) > best.cents).ifPresent(hear);
@@ -101,13 +98,14 @@ final class PlainChoice {
         return stop.getAsBoolean() || best.cents >= bound;
     }
 
-    private JointRoot.Found prove(int[] known, long millis) {
+    private JointRoot.Found prove(int[] known, Best best, long millis) {
         long dishes = problem.slots().stream().mapToLong(s -> s.candidates().size()).sum();
         long nodes = millis > 0 ? 0 : DISH_NODES / Math.max(1, dishes);
         if (millis == 0 && (nodes < LEAST_NODES || budget.nodes() == 0)) {
             return new JointRoot.Found(OptionalLong.empty(), Optional.empty());
         }
-        return JointRoot.look(problem, known, new int[problem.offers().size()], millis, nodes, stop);
+        return JointRoot.look(problem, known, new int[problem.offers().size()], millis, nodes,
+                () -> stop.getAsBoolean() || millis > 0 && best.cents >= bound);
     }
 
     /** Whether the exact program is done and what it proved is at hand. */

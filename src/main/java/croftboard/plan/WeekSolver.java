@@ -88,16 +88,17 @@ final class WeekSolver {
         if (!stop.getAsBoolean()) {
             listener.doing("what no plan can pass");
             Optional<Relaxation> relaxed = relax();
-            Optional<PlainChoice> plain = relaxed.flatMap(r -> PlainChoice.of(problem, budget, seed, stop));
-            if (bounding && budget.exactMillis() > 0 && plain.isEmpty()
-                    && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
+            Optional<PlainChoice> plain = EveryMenu.suits(problem) ? Optional.empty()
+                    : relaxed.flatMap(r -> PlainChoice.of(problem, budget, seed, stop));
+            if (plain.isPresent()) {
+                choosePlainly(plain.get(), relaxed.get());
+                return solved(best.choice, best.orders);
+            }
+            if (bounding && budget.exactMillis() > 0 && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
                 early = new TighterBound(problem, best, budget.boundMillis(SIDE_BY_SIDE), 0, stop);
             }
             if (EveryMenu.suits(problem)) {
                 tryEveryMenu();
-            } else if (plain.isPresent()) {
-                choosePlainly(plain.get(), relaxed.get());
-                return solved(best.choice, best.orders);
             } else {
                 searchMenus(greedy.choice());
             }

@@ -14,10 +14,6 @@ import java.util.function.BooleanSupplier;
  * is a small matter; its packs are not looked at.
  */
 public final class JointRoot {
-    /** Without food there is nothing to cut off: more of the tree is seen in the same time, ten times as much. */
-    private static final String NO_CUTS =
-            "separating/maxrounds = 0\nseparating/maxroundsroot = 0\nbranching/pscost/priority = 100000\n";
-
     private JointRoot() { }
 
     /**
@@ -63,13 +59,13 @@ public final class JointRoot {
         }
     }
 
-    /** Where nothing is bought the solver's own answers are worth having; else the bound is all that is wanted. */
+    /** The bound is all that is wanted: searches of their own find the menus, also where nothing is bought. */
     private static MPSolver.ResultStatus solve(WeekProblem problem, MPSolver solver, long millis, long nodes,
             BooleanSupplier stop) {
         WholeNumbers.Watch watch = new WholeNumbers.Watch(solver, stop);
         try {
             return needsFood(problem) ? WholeNumbers.bound(solver, millis, nodes)
-                    : WholeNumbers.solve(solver, millis, nodes, problem.offers().isEmpty() ? NO_CUTS : "");
+                    : WholeNumbers.choose(solver, millis, nodes);
         } finally {
             watch.close();
         }
