@@ -26,11 +26,13 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import picocli.CommandLine;
 
 /** Touches what a normal run uses and keeps nothing, so that the program's classes can be archived for a fast start. */
 final class WarmUp {
@@ -47,13 +49,25 @@ final class WarmUp {
         QuietLibraries.hush();
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         try {
-            Main.commandLine(setting, tools).getSubcommands().values().forEach(c -> c.usage(nowhere));
+            writeHelp();
             tools.books().read(folder).fold(read -> {
                 use(read, nowhere);
                 return true;
             }, faulty -> false);
         } catch (RuntimeException | LinkageError e) {
             nowhere.println(e);
+        }
+    }
+
+    private void writeHelp() {
+        Setting plain = new Setting(setting.clock(), Map.of(), false, setting.stop());
+        CommandLine all = Main.commandLine(plain, tools);
+        if (ReadyHelp.folder().isPresent()) {
+            try {
+                ReadyHelp.write(ReadyHelp.folder().get(), all);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
     }
 

@@ -174,6 +174,6 @@ final class RecipeReader {
                 Ratio.ONE, 1,
                 Hold.AMBIENT, 0, Ratio.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(),
                 Optional.empty(),
-                Optional.empty(), Optional.of(new WorthOnly(worth, steps.uses(f.get("uses")))));
+                Optional.empty(), Optional.of(new WorthOnly(worth, steps.uses(f.get("uses"), true))));
     }
 }

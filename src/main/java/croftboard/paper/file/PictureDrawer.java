@@ -46,7 +46,7 @@ final class PictureDrawer implements SVGDrawer {
         double[] view = view(svg);
         double wide = length(svg.getAttribute("width"), view[2]) * dots;
         double high = length(svg.getAttribute("height"), view[3]) * dots;
-        return new Drawn(svg, view, wide, high, face);
+        return new Drawn(svg, view, wide, high, dots, face);
     }
 
     /** In CSS pixels, of which 96 are an inch. */
@@ -76,7 +76,8 @@ final class PictureDrawer implements SVGDrawer {
         return view;
     }
 
-    private record Drawn(Element svg, double[] view, double wide, double high, Outlines face) implements SVGImage {
+    /** @param wide with {@code high} in the device's dots. @param dots a pixel; what is drawn on is measured in pixels */
+    private record Drawn(Element svg, double[] view, double wide, double high, double dots, Outlines face) implements SVGImage {
         @Override
         public int getIntrinsicWidth() {
             return (int) Math.round(wide);
@@ -89,8 +90,10 @@ final class PictureDrawer implements SVGDrawer {
 
         @Override
         public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
-            device.drawWithGraphics((float) x, (float) y, (float) wide, (float) high, g -> {
-                g.scale(wide / view[2], high / view[3]);
+            double across = wide / dots;
+            double down = high / dots;
+            device.drawWithGraphics((float) x, (float) y, (float) across, (float) down, g -> {
+                g.scale(across / view[2], down / view[3]);
                 g.translate(-view[0], -view[1]);
                 g.setPaint(java.awt.Color.BLACK);
                 children(g, svg);

@@ -69,10 +69,10 @@ public final class CoverageGrid implements SheetMaker {
 
     private static Block grid(Map<String, DishFacts> dishes) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("Dish", 44)));
-        GROUPS.forEach(g -> columns.add(Column.mark(g, 8)));
-        columns.add(Column.mark("wheat, rye, barley", 9));
+        GROUPS.forEach(g -> columns.add(Column.mark(g.replace(' ', '\n'), 8)));
+        columns.add(Column.mark("wheat,\nrye,\nbarley", 9));
         columns.add(Column.mark("vegan", 8));
-        columns.add(Column.mark("no meat, fish", 8));
+        columns.add(Column.mark("no meat\nor fish", 9));
         List<Row> rows = new ArrayList<>();
         for (DishFacts d : dishes.values()) {
             List<String> cells = new ArrayList<>(List.of(d.name()));

@@ -109,7 +109,9 @@ public final class HomeCards implements SheetMaker {
             for (Ingredient.Substitute other : own.substitutes()) {
                 Ingredient use = book.ingredient(other.use());
                 DishStatement with = DishStatement.of(book, recipe.id(), i -> i.equals(own.id()) ? use.id() : i);
-                lines.add("For " + own.name() + ": " + CookAmounts.times(other.ratio()) + " times its weight of " + use.name()
+                String weight = other.ratio().equals(Ratio.ONE) ? "the same weight of "
+                        : CookAmounts.times(other.ratio()) + " times its weight of ";
+                lines.add("For " + own.name() + ": " + weight + use.name()
                         + other.cut().map(c -> ", " + c.replace('-', ' ')).orElse("") + "." + change(facts.statement(), with));
             }
         }

@@ -101,7 +101,7 @@ public final class Logs implements SheetMaker {
         List<Row> rows = new ArrayList<>();
         Data.Building data = Data.of("day", "recipe", "name", "amount", "use_by", "warm_by_its_steps",
                 "started_at", "started_f", "at_2_h_f", "at_4_h_f", "at_6_h_f", "cold_at", "done_instead", "by");
-        group(day, rows, data, "Warm while it is made, then kept cold", kept.stream().filter(LogDay.Made::warm).toList());
+        group(day, rows, data, "Cooked, warmed or chilled by their steps, then kept cold", kept.stream().filter(LogDay.Made::warm).toList());
         List<LogDay.Made> cold = kept.stream().filter(m -> !m.warm()).toList();
         cold.forEach(m -> data(day, data, m));
         String also = cold.isEmpty() ? "" : "; and these, if anything in them was warm: " + String.join("; ", cold.stream()

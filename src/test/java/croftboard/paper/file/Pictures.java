@@ -22,7 +22,8 @@ final class Pictures {
     /** Words of the page that is shown, where it is not the first. */
     private static final Map<SheetKind, String> SHOWN = Map.of(SheetKind.ORDER, "Purchase order: Ploverstane",
             SheetKind.PREP, "Prep: Hot line, Monday", SheetKind.PULL, "Pull and thaw: Monday",
-            SheetKind.BATCH, "at once. So it is");
+            SheetKind.BATCH, "at once. So it is",
+            SheetKind.LABEL, "Net wt", SheetKind.LOG, "Cooling log");
 
     private Pictures() { }
 
