@@ -42,9 +42,18 @@ public record Kitchen(String name, Place place, ZoneId zone, String paper, Set<D
      * @param orderNote printed on every order to every vendor
      * @param labels the label sheets in use
      * @param packed lines whose dishes are packed ahead and labelled
+     * @param thawDays in the cold for food that was frozen here
      */
-    public record Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels, Set<String> packed) {
-        public static final Paperwork NONE = new Paperwork(Contact.NONE, Optional.empty(), Optional.empty(), Set.of());
+    public record Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels, Set<String> packed,
+            int thawDays) {
+        /** Where the book says nothing of thawing. */
+        public static final int THAW_DAYS = 1;
+        public static final Paperwork NONE =
+                new Paperwork(Contact.NONE, Optional.empty(), Optional.empty(), Set.of(), THAW_DAYS);
+
+        public Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels, Set<String> packed) {
+            this(contact, orderNote, labels, packed, THAW_DAYS);
+        }
 
         public Paperwork(Contact contact, Optional<String> orderNote, Optional<LabelStock> labels) {
             this(contact, orderNote, labels, Set.of());
@@ -72,9 +81,17 @@ public record Kitchen(String name, Place place, ZoneId zone, String paper, Set<D
      * @param perDay units a day; empty when limited by the week
      * @param perWeek units a week; empty when limited by the day
      * @param held taken from the day of making to the last day of service
+     * @param atOnce units that one load of a making can take; empty: not said
      */
     public record Equipment(String id, String name, String unit, Optional<Integer> perDay,
-            Optional<Integer> perWeek, boolean held) { }
+            Optional<Integer> perWeek, boolean held, Optional<Integer> atOnce) {
+
+        /** Equipment of which no more is said than what it does in a day or a week. */
+        public Equipment(String id, String name, String unit, Optional<Integer> perDay, Optional<Integer> perWeek,
+                boolean held) {
+            this(id, name, unit, perDay, perWeek, held, Optional.empty());
+        }
+    }
 
     /** Regular minutes of all cooks at a station on a day. */
     public int handsMinutes(String station, DayOfWeek day) {

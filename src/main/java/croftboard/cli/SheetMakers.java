@@ -4,6 +4,11 @@ import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
 import croftboard.paper.SheetMaker;
+import croftboard.paper.cook.BatchSheets;
+import croftboard.paper.cook.FunctionSheets;
+import croftboard.paper.cook.PrepSheets;
+import croftboard.paper.cook.ProductionSheets;
+import croftboard.paper.cook.PullSheets;
 import croftboard.paper.order.CalendarSheet;
 import croftboard.paper.order.OrderSheets;
 import croftboard.paper.served.CaseCards;
@@ -23,6 +28,11 @@ final class SheetMakers {
     private static final List<SheetMaker> ALL = List.of(
             new OrderSheets(),
             new CalendarSheet(),
+            new PrepSheets(),
+            new PullSheets(),
+            new BatchSheets(),
+            new ProductionSheets(),
+            new FunctionSheets(),
             new Labels(),
             new CaseCards(),
             new CoverageGrid(),

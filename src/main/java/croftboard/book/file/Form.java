@@ -37,14 +37,14 @@ enum Form {
 
     KITCHEN("kitchen#kitchen", "open lines",
             "name place time_zone paper prep_days gap stations cooks receiving equipment "
-            + "surplus_worth portions waste promises local health_code contact order_note labels packed"),
+            + "surplus_worth portions waste promises local health_code contact order_note labels packed thaw"),
     LABELS("kitchen#labels", "rows columns width height top left", "across down"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),
     OVERTIME("kitchen#overtime", "limit price", ""),
     COOK("kitchen#cook", "id name hours", ""),
     RECEIVING("kitchen#receiving", "station minutes", ""),
-    EQUIPMENT("kitchen#equipment", "id unit", "name per_day per_week held"),
+    EQUIPMENT("kitchen#equipment", "id unit", "name per_day per_week held at_once"),
     SURPLUS_WORTH("kitchen#surplus_worth", "walk-in dry freezer", ""),
     PORTIONS("kitchen#portions", "left_worth goodwill", ""),
     PROMISES("kitchen#promises", "empty_slot",

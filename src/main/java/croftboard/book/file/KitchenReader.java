@@ -81,7 +81,8 @@ final class KitchenReader {
         return new Paperwork(f.or("contact", Contact.NONE, new OrderingReader(values, quantities)::contact),
                 f.maybe("order_note", values::text),
                 f.maybe("labels", n -> new LabelStockReader(values, quantities).read(n, letter)),
-                f.or("packed", Set.of(), n -> packed(n, f)));
+                f.or("packed", Set.of(), n -> packed(n, f)),
+                f.or("thaw", Paperwork.THAW_DAYS, n -> quantities.days(n, 0, 7)));
     }
 
     /** Ids of the kitchen's own lines. */
@@ -151,7 +152,8 @@ final class KitchenReader {
             boolean held = e.or("held", false, values::yesNo);
             Equipment read = new Equipment(id, e.or("name", id, values::text), e.get("unit", values::text),
                     e.maybe("per_day", n -> quantities.whole(n, 0, MOST_UNITS)),
-                    e.maybe("per_week", n -> quantities.whole(n, 0, MOST_UNITS)), held);
+                    e.maybe("per_week", n -> quantities.whole(n, 0, MOST_UNITS)), held,
+                    e.maybe("at_once", n -> quantities.whole(n, 1, MOST_UNITS)));
             if (node instanceof Node.Mapping && read.perDay().isPresent() == read.perWeek().isPresent()) {
                 notebook.fault(e.spot(), "the equipment " + Notebook.show(id)
                         + " needs its units a day or a week, one of the two",

@@ -74,6 +74,8 @@ class KitchenFaultsTest {
             kitchen("equipment by day and week", "per_week: 20", "per_week: 20, per_day: 4",
                     "[mixer] needs its units a day or a week, one of the two", "per_day")
                     .expecting("«{id: mixer"),
+            kitchen("a load of nothing", "at_once: 20", "at_once: «0", "0", "1"),
+            kitchen("thawing for a month", "thaw: 2 days", "thaw: «30 days", "30", "days"),
             kitchen("equipment in words", "per_day: 24", "per_day: «many", "[many] is no whole number",
                     "whole number"),
             kitchen("held as a boolean", "held: yes", "held: «True", "[True] is neither yes nor no",

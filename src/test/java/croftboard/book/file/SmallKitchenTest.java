@@ -212,6 +212,9 @@ class SmallKitchenTest {
                 "pans", Optional.of(60), Optional.empty(), true),
                 new Kitchen.Equipment("mixer", "Bowl mixer", "bowls", Optional.empty(), Optional.of(20),
                 false));
+        assertThat(kitchen.equipment().get(1).atOnce()).contains(20);
+        assertThat(kitchen.equipment().get(0).atOnce()).isEmpty();
+        assertThat(kitchen.paperwork().thawDays()).isEqualTo(2);
         assertThat(kitchen.surplusWorth()).isEqualTo(Map.of(Ingredient.Storage.WALK_IN, Ratio.of(3, 5),
                 Ingredient.Storage.DRY, Ratio.of(19, 20), Ingredient.Storage.FREEZER, Ratio.of(9, 10)));
         assertThat(List.of(kitchen.leftWorth(), kitchen.goodwill(), kitchen.wastePerPound()))
