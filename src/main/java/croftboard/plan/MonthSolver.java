@@ -84,6 +84,7 @@ final class MonthSolver {
         if (EveryMenu.suits(problem)) {
             hear(relaxed.join());
             tryEveryMenu();
+            settle(threads);
             return;
         }
         listener.doing("menus of all weeks");

@@ -19,7 +19,7 @@ import java.util.OptionalLong;
  * all threads, as other work may stand beside.
  */
 public final class MonthFigures {
-    private static final double WEEK_STEPS = 1.25;
+    private static final double WEEK_STEPS = 1.6;
     private static final int ONE_PROBLEM = 5;
     private final WeekProblem problem;
     private final ServiceWeeks weeks;
