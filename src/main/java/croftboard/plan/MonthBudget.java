@@ -45,9 +45,11 @@ record MonthBudget(long tries, long menuMillis, int memory, long againTries, lon
                 Math.max(1_000, millis * 20 / 100), 0, Math.max(BOUND_MILLIS, millis));
     }
 
-    /** The same without any proof: for stretches of a longer plan, about which nothing is proved in the end. */
-    MonthBudget withoutProofs() {
-        return new MonthBudget(tries, menuMillis, memory, againTries, againMillis, againMemory, rounds, 0, 0, 0, 0, -1);
+    /** For a stretch of a longer plan: one wave of searches, and nothing proved. One of time and steps is regarded. */
+    static MonthBudget ofStretch(Duration time, OptionalLong steps) {
+        long tries = steps.orElse(0);
+        long menu = steps.isPresent() ? 0 : Math.max(1, time.toMillis() * 80 / 100);
+        return new MonthBudget(tries, menu, memory(tries + menu * TRIES_PER_MILLI), 0, 0, 0, QUICK_ROUNDS, 0, 0, 0, 0, -1);
     }
 
     private static int memory(long tries) {

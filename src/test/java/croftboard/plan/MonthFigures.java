@@ -14,7 +14,7 @@ import java.util.OptionalLong;
 
 /**
  * Several random weeks planned as one, beside the same weeks planned one after the other in the same run:
- * {@code MonthFigures SEED WEEKS SECONDS|STEPSs [AHEAD]}. With steps, the single weeks get as many as take about the same
+ * {@code MonthFigures SEED WEEKS SECONDS|STEPSs [AHEAD...]}. With steps, the single weeks get as many as take about the same
  * time. With AHEAD, or with more than five weeks, also by rolling stretches of so many weeks. Money in dollars; time of
  * all threads, as other work may stand beside.
  */
@@ -43,8 +43,11 @@ public final class MonthFigures {
         if (one) {
             figures.asOne();
         }
-        if (!one || args.length > 3) {
-            figures.rolling(args.length > 3 ? Integer.parseInt(args[3]) : ONE_PROBLEM);
+        for (int a = 3; a < args.length; a++) {
+            figures.rolling(Integer.parseInt(args[a]));
+        }
+        if (!one && args.length == 3) {
+            figures.rolling(ONE_PROBLEM);
         }
         figures.oneByOne();
     }
@@ -86,11 +89,15 @@ public final class MonthFigures {
 
     private void rolling(int ahead) {
         start();
-        long each = Math.max(1, effort / weeks.count());
-        MonthBudget first = steps ? budget(effort) : budget(each * 3);
-        WeekSolver.Solved solved = new RollingWeeks(problem, ahead, first.withoutProofs(),
-                budget(each).withoutProofs(), seed, new Ear(), () -> false).solve(nothing());
+        WeekSolver.Solved solved = new RollingWeeks(problem, ahead, stretch(4), stretch(1), seed, new Ear(), () -> false)
+                .solve(nothing());
         print("rolling, " + ahead + " weeks ahead", solved.complete(), solved.orders().valueCents());
+    }
+
+    /** Of the effort for all weeks, so many shares of a week. */
+    private MonthBudget stretch(long shares) {
+        long own = Math.max(1, effort * shares * (steps ? 1 : 1000) / (weeks.count() + 3));
+        return MonthBudget.ofStretch(Duration.ofMillis(own), steps ? OptionalLong.of(own) : OptionalLong.empty());
     }
 
     private void oneByOne() {
@@ -99,7 +106,8 @@ public final class MonthFigures {
         int[] packs = new int[problem.offers().size()];
         for (int w = 0; w < weeks.count(); w++) {
             Stretch week = new Stretch(problem, weeks, w, w + 1, choice, packs);
-            Budget budget = steps ? Budget.of(Duration.ZERO, OptionalLong.of(Math.round(effort * WEEK_STEPS)))
+            Budget budget = steps ? Budget.of(Duration.ZERO, OptionalLong.of(Math.round(effort * WEEK_STEPS
+                    * Math.min(1.0, 4.0 / weeks.count()))))
                     : Budget.of(Duration.ofMillis(effort * 1000 / weeks.count()), OptionalLong.empty());
             WeekSolver.Solved solved = new WeekSolver(week.problem, budget, seed, new Quiet(), () -> false)
                     .solve(week.choice(nothing()));
@@ -111,9 +119,17 @@ public final class MonthFigures {
     }
 
     private void print(String how, boolean complete, long cents) {
-        Runtime java = Runtime.getRuntime();
-        System.out.printf("%s, seed %d: worth %.2f%s; %s; %d MB of memory%n", how, seed, cents / 100.0,
-                complete ? "" : " INCOMPLETE", spent(), (java.totalMemory() - java.freeMemory()) >> 20);
+        System.out.printf("%s, seed %d: worth %.2f%s; %s; %s%n", how, seed, cents / 100.0, complete ? "" : " INCOMPLETE",
+                spent(), memory());
+    }
+
+    /** The most that the whole program has held so far, native parts included; where the system tells it. */
+    private static String memory() {
+        try (java.util.stream.Stream<String> lines = java.nio.file.Files.lines(java.nio.file.Path.of("/proc/self/status"))) {
+            return lines.filter(l -> l.startsWith("VmHWM")).findFirst().orElse("memory unknown").replaceAll("\\s+", " ");
+        } catch (java.io.IOException e) {
+            return "memory unknown";
+        }
     }
 
     private final class Ear implements WeekSolver.Listener {

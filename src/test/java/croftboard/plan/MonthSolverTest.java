@@ -118,7 +118,7 @@ class MonthSolverTest {
     @Test
     void rollingWeeks_areComplete_andRepeatByStep() {
         WeekProblem problem = RandomWeek.weeks(2, 4);
-        MonthBudget quick = steps(900).withoutProofs();
+        MonthBudget quick = MonthBudget.ofStretch(Duration.ZERO, OptionalLong.of(900));
         WeekSolver.Solved plan = new RollingWeeks(problem, 2, quick, quick, 1, new Ear(), () -> false)
                 .solve(Enumeration.nothing(problem));
         keepsEveryMust(problem, plan);
