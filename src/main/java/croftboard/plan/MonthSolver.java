@@ -16,14 +16,15 @@ import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
 
 /**
- * Chooses dishes and packs for several weeks as one problem: a greedy menu with its orders at once; two searches over all
- * weeks, side by side, and two that go on from the better; then orders, week by week by the exact program with the other
+ * Chooses dishes and packs for several weeks as one problem: a greedy menu with its orders at once; searches over all
+ * weeks, two side by side, that go on from the best so far; then orders, week by week by the exact program with the other
  * weeks' orders as they are, and beside that one exact program over all weeks for its proof. With a clock the bound over
  * all menus is reckoned beside the first search, with steps before it. Knows no book. One object solves once.
  */
 final class MonthSolver {
     private static final int FIRST_ROUNDS = 400;
     private static final int SIDE_BY_SIDE = 2;
+    private static final int MORE_ROUNDS = 4;
     private final WeekProblem problem;
     private final MonthBudget budget;
     private final long seed;
@@ -41,16 +42,6 @@ final class MonthSolver {
         this.listener = listener;
         this.stop = stop;
         localWorth = problem.prices().localPrice().toDouble() / 2;
-    }
-
-    /** The worth of local money to reckon with where the bound has not told one: a share of the price of a missing dollar. */
-    MonthSolver withLocalWorth(double worth) {
-        localWorth = worth;
-        return this;
-    }
-
-    double localWorth() {
-        return localWorth;
     }
 
     /** @param start menu to start from, -1 where nothing is set */
@@ -74,7 +65,7 @@ final class MonthSolver {
     }
 
     private void proceed(int[] greedy, ExecutorService threads) {
-        CompletableFuture<Optional<MonthRelaxation.Found>> relaxed = CompletableFuture.supplyAsync(
+        CompletableFuture<Optional<MonthRelaxation>> relaxed = CompletableFuture.supplyAsync(
                 () -> budget.boundMillis() < 0 ? Optional.empty() : MonthRelaxation.of(problem, budget.boundMillis()),
                 beside(threads));
         if (budget.menuMillis() == 0) {
@@ -87,19 +78,12 @@ final class MonthSolver {
             settle(threads);
             return;
         }
-        listener.doing("menus of all weeks");
-        List<MenuSearch.Found> found = search(greedy, seed, new MenuSearch.Effort(budget.tries(), budget.menuMillis(),
-                budget.memory()), threads);
-        if (relaxed.isDone()) {
-            hear(relaxed.join());
-        }
-        List<CompletableFuture<Sourcing.Orders>> orders = found.stream().map(f -> orders(f.choice(), threads)).toList();
-        for (int n = 0; n < found.size(); n++) {
-            listener.searched(found.get(n), orders.get(n).join());
-            take(found.get(n).choice(), orders.get(n).join());
-        }
-        if (!stop.getAsBoolean() && budget.againMemory() > 0 && budget.againTries() + budget.againMillis() > 0) {
-            again(found, threads);
+        for (int wave = 0; wave < budget.waves() && !stop.getAsBoolean(); wave++) {
+            listener.doing("menus of all weeks, search " + (wave + 1) + " of " + budget.waves());
+            wave(wave == 0 || !best.complete() ? greedy : best.choice(), wave, threads);
+            if (relaxed.isDone()) {
+                hear(relaxed.join());
+            }
         }
         if (!stop.getAsBoolean()) {
             settle(threads);
@@ -119,7 +103,7 @@ final class MonthSolver {
         };
     }
 
-    private void hear(Optional<MonthRelaxation.Found> relaxed) {
+    private void hear(Optional<MonthRelaxation> relaxed) {
         relaxed.ifPresent(r -> {
             bound = Optional.of(r.boundCents());
             localWorth = r.localWorth();
@@ -134,33 +118,26 @@ final class MonthSolver {
         take(all.menu(), all.orders());
     }
 
-    private List<MenuSearch.Found> search(int[] start, long from, MenuSearch.Effort effort, ExecutorService threads) {
-        List<CompletableFuture<MenuSearch.Found>> runs = new ArrayList<>();
-        for (int n = 0; n < SIDE_BY_SIDE; n++) {
-            long own = from + 1_000L * n;
-            double worth = localWorth;
-            runs.add(CompletableFuture.supplyAsync(
-                    () -> new MenuSearch(problem, worth).search(start, own, effort, stop), threads));
-        }
-        return runs.stream().map(CompletableFuture::join).toList();
-    }
-
-    private CompletableFuture<Sourcing.Orders> orders(int[] choice, ExecutorService threads) {
+    /** Two searches side by side from one menu, each with its orders. */
+    private void wave(int[] start, int wave, ExecutorService threads) {
+        MenuSearch.Effort effort = new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         double worth = localWorth;
-        return CompletableFuture.supplyAsync(
-                () -> new Sourcing(problem, worth).search(choice, seed, budget.rounds(), stop), threads);
-    }
-
-    private void again(List<MenuSearch.Found> found, ExecutorService threads) {
-        listener.doing("menus of all weeks, once more");
-        int[] start = best.complete() ? best.choice() : found.get(0).choice();
-        List<MenuSearch.Found> more = search(start, seed + 10_000, new MenuSearch.Effort(budget.againTries(),
-                budget.againMillis(), budget.againMemory()), threads);
-        List<CompletableFuture<Sourcing.Orders>> orders = more.stream().map(f -> orders(f.choice(), threads)).toList();
-        for (int n = 0; n < more.size(); n++) {
-            take(more.get(n).choice(), orders.get(n).join());
+        List<CompletableFuture<Run>> runs = new ArrayList<>();
+        for (int n = 0; n < SIDE_BY_SIDE; n++) {
+            long own = seed + 10_000L * wave + 1_000L * n;
+            runs.add(CompletableFuture.supplyAsync(() -> {
+                MenuSearch.Found menu = new MenuSearch(problem, worth).search(start, own, effort, stop);
+                return new Run(menu, new Sourcing(problem, worth).search(menu.choice(), own, budget.rounds(), stop));
+            }, threads));
+        }
+        for (CompletableFuture<Run> r : runs) {
+            Run run = r.join();
+            listener.searched(run.menu, run.orders);
+            take(run.menu.choice(), run.orders);
         }
     }
+
+    private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }
 
     /** Exact orders of each week; beside them, from the orders of before, the exact program over all weeks. */
     private void settle(ExecutorService threads) {
@@ -169,6 +146,7 @@ final class MonthSolver {
         }
         listener.doing("orders to the last pack");
         Sourcing sourcing = new Sourcing(problem, localWorth);
+        take(best.choice(), sourcing.search(best.choice(), seed + 1, MORE_ROUNDS * budget.rounds(), stop));
         WeekSolver.Solved known = best;
         CompletableFuture<Sourcing.Orders> proof = CompletableFuture.supplyAsync(() -> sourcing.exact(known.choice(),
                 known.orders(), budget.proofMillis(), budget.proofNodes()), threads);
