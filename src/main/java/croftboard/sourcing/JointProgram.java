@@ -37,7 +37,7 @@ final class JointProgram {
         return all;
     }
 
-    private static double staples(WeekProblem problem) {
+    static double staples(WeekProblem problem) {
         return problem.slots().stream().mapToDouble(s -> s.candidates().stream()
                 .mapToDouble(c -> c.stapleCents() + c.looseStapleCents()).max().orElse(0)).sum();
     }

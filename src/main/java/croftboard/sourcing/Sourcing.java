@@ -1,6 +1,8 @@
 package croftboard.sourcing;
 
 import croftboard.need.WeekProblem;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
@@ -70,6 +72,37 @@ public final class Sourcing {
         Optional<Long> proof = better.complete() && most.isPresent() && most.getAsLong() >= better.valueCents()
                 ? Optional.of(most.getAsLong()) : Optional.empty();
         return new Orders(better.packs(), better.complete(), better.valueCents(), proof, better.rounds());
+    }
+
+    /**
+     * The exact program over the deliveries of some days, all others staying as they are; the better of both is kept. Its
+     * proof speaks of these days' deliveries only and is left out.
+     *
+     * @param fromDay first delivery day
+     * @param untilDay day after the last
+     */
+    public Orders exactWithin(int[] choice, Orders start, int fromDay, int untilDay, long millis, long nodes) {
+        Orders found = new Sourcing(pinnedOutside(start.packs(), fromDay, untilDay), localWorth)
+                .exact(choice, start, millis, nodes);
+        return found.complete() && (!start.complete() || found.valueCents() > start.valueCents())
+                ? new Orders(found.packs(), true, found.valueCents(), Optional.empty(), start.rounds()) : start;
+    }
+
+    private WeekProblem pinnedOutside(int[] packs, int fromDay, int untilDay) {
+        List<WeekProblem.Offer> offers = new ArrayList<>();
+        for (int o = 0; o < packs.length; o++) {
+            WeekProblem.Offer offer = problem.offers().get(o);
+            int day = problem.deliveries().get(offer.delivery()).day();
+            offers.add(fromDay <= day && day < untilDay ? offer : offer.pinned(packs[o]));
+        }
+        return problem.withOffers(offers);
+    }
+
+    /** Known orders, judged; where they break a must, mended as far as single packs can. */
+    public Orders known(int[] choice, int[] packs) {
+        FixedMenu menu = new FixedMenu(problem, choice);
+        Orders orders = judged(menu, packs, Optional.empty(), 0);
+        return orders.complete() ? orders : judged(menu, mended(menu, packs), Optional.empty(), 0);
     }
 
     /** The same orders with packs moved to a later delivery of their vendor wherever that loses nothing: fresher food. */
