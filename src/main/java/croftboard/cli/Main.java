@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -19,6 +20,12 @@ public final class Main {
     public static void main(String[] args) {
         Setting setting = new Setting(Clock.systemDefaultZone(), System.getenv(), Terminal.isThere(),
                 StopSignal.CtrlC::new);
+        Optional<String> ready = ReadyHelp.folder().flatMap(folder -> ReadyHelp.answer(folder, setting, args));
+        if (ready.isPresent()) {
+            System.out.print(ready.get());
+            System.out.flush();
+            return;
+        }
         int code = commandLine(setting, Wiring.tools(), args).execute(args);
         System.out.flush();
         System.exit(code);
@@ -52,6 +59,8 @@ public final class Main {
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
+        commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("event", () -> new EventCommand(setting, tools));
         return commands;
     }
 

@@ -62,9 +62,7 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
      * @param swaps substitute by ingredient
      */
     public static DishStatement planned(Book book, String recipe, Map<String, String> swaps) {
-        TreeSet<String> ingredients = new TreeSet<>();
-        collectPlanned(book, recipe, swaps, ingredients);
-        return ofIngredients(ingredients.stream().map(book::ingredient).toList());
+        return ofIngredients(plannedIngredients(book, recipe, swaps));
     }
 
     private static void collectPlanned(Book book, String recipe, Map<String, String> swaps, Set<String> into) {
@@ -75,6 +73,13 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
                 into.add(line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item());
             }
         }
+    }
+
+    /** The ingredients of a dish in a plan, through its whole tree, each once. @param swaps substitute by ingredient */
+    public static List<Ingredient> plannedIngredients(Book book, String recipe, Map<String, String> swaps) {
+        TreeSet<String> ingredients = new TreeSet<>();
+        collectPlanned(book, recipe, swaps, ingredients);
+        return ingredients.stream().map(book::ingredient).toList();
     }
 
     public static DishStatement ofIngredients(Collection<Ingredient> ingredients) {
@@ -132,9 +137,13 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
         return contains.isEmpty() ? "Recipe lists none of the nine major allergens." : known;
     }
 
-    /** {@code fish-cod} as a label says it: {@code cod}. */
-    private static String spoken(String word) {
-        return word.startsWith("fish-") ? word.substring(5)
-                : word.startsWith("shellfish-") ? word.substring(10) : word.replace('-', ' ');
+    /** {@code fish-cod} as a label says it: {@code cod}; {@code milk-goat}: {@code goat milk}. */
+    public static String spoken(String word) {
+        int hyphen = word.indexOf('-');
+        return switch (hyphen < 0 ? "" : word.substring(0, hyphen)) {
+            case "fish", "shellfish" -> word.substring(hyphen + 1).replace('-', ' ');
+            case "milk", "egg" -> word.substring(hyphen + 1) + " " + word.substring(0, hyphen);
+            default -> word.replace('-', ' ');
+        };
     }
 }

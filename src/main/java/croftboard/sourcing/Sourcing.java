@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 
 /** Orders for a menu: a search that always answers, then, where the exact solver is there, the exact program with its proof. */
 public final class Sourcing {
+    private static final long MOVES_A_ROUND = 20;
     private final WeekProblem problem;
     private final double localWorth;
 
@@ -32,6 +33,24 @@ public final class Sourcing {
         FixedMenu menu = new FixedMenu(problem, choice);
         OrderSearch.Found found = new OrderSearch(menu, localWorth).run(seed, rounds, stop);
         return judged(menu, found.packs(), Optional.empty(), found.rounds());
+    }
+
+    /**
+     * Orders for the menu bettered pack by pack.
+     *
+     * @param packs of each offer
+     * @param rounds repeatable; each is some packs tried
+     */
+    public Orders better(int[] choice, int[] packs, long seed, int rounds) {
+        FixedMenu menu = new FixedMenu(problem, choice);
+        OrderFacts facts = new OrderFacts(menu);
+        OrderState state = new OrderState(facts);
+        state.copy(packs);
+        PackMoves moves = new PackMoves(facts, state);
+        moves.improve();
+        moves.accept(new java.util.Random(seed), MOVES_A_ROUND * rounds, () -> false);
+        moves.improve();
+        return judged(menu, state.packs, Optional.empty(), 0);
     }
 
     /**
