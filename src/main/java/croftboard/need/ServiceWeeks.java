@@ -35,11 +35,6 @@ public final class ServiceWeeks {
         return weekOfSlot[slot];
     }
 
-    /** Week of any day; days before the first Monday count for the first week, those after the last for the last. */
-    public int ofDay(int day) {
-        return Math.max(0, Math.min(count - 1, Math.floorDiv(day - firstMonday, WEEK)));
-    }
-
     /** Slots of the weeks from the first to before the second. */
     public int[] slots(int from, int until) {
         return IntStream.range(0, weekOfSlot.length).filter(s -> from <= weekOfSlot[s] && weekOfSlot[s] < until).toArray();

@@ -32,7 +32,7 @@ final class DualBound {
         return bound;
     }
 
-    static double usable(Program.Row row, double price) {
+    private static double usable(Program.Row row, double price) {
         boolean limit = price > 0 ? row.most < Program.INF : row.least > -Program.INF;
         return limit && Double.isFinite(price) ? price : 0;
     }

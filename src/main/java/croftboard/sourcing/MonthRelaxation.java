@@ -2,28 +2,21 @@ package croftboard.sourcing;
 
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
-import croftboard.need.ServiceWeeks;
 import croftboard.need.WeekProblem;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
-import java.util.function.BooleanSupplier;
 
 /**
  * The divisible joint program of several weeks at once: the same bound as {@link JointRelaxation}, with flows in place of
- * covers ({@link Flows}) and the dual method, which on four weeks takes two thirds of the primal one's time. From its
- * prices a tighter bound can be had, week by week in whole numbers ({@link SplitBound}).
+ * covers ({@link Flows}) and the dual method, which on four weeks takes two thirds of the primal one's time.
  */
 public final class MonthRelaxation {
     private final WeekProblem problem;
     private final Program program = new Program();
     private final Purchases buying;
-    private final MenuRows menu;
     private double[] prices;
 
     private MonthRelaxation(WeekProblem problem) {
@@ -37,8 +30,7 @@ public final class MonthRelaxation {
         FoodCost food = new FoodCost(problem, program, JointProgram.staples(problem));
         buying = new Purchases(problem, program, flows, food);
         HandsRows hands = new HandsRows(problem, program, HandsRows.nothing(problem));
-        menu = new MenuRows(problem, program, flows, hands, food);
-        menu.build();
+        new MenuRows(problem, program, flows, hands, food).build();
         buying.receiveWith(hands);
     }
 
@@ -77,45 +69,5 @@ public final class MonthRelaxation {
     /** Dollars that one more dollar spent locally is worth, 0 to the price of a missing dollar. */
     public double localWorth() {
         return Math.max(0, Math.min(problem.prices().localPrice().toDouble(), -prices[buying.local.number]));
-    }
-
-    /**
-     * A bound no looser than {@link #boundCents()}: what ties the weeks together (gaps across weeks, carried stock, the
-     * local share) at its prices here, each week alone in whole numbers.
-     *
-     * @param millis clock limit of each week; 0: none
-     * @param nodes limit of each week's tree, repeatable; 0: none
-     * @param threads where the weeks are reckoned
-     */
-    public long tighterCents(long millis, long nodes, Executor threads, BooleanSupplier stop) {
-        ServiceWeeks weeks = new ServiceWeeks(problem);
-        SplitBound split = new SplitBound(program, weekOfColumn(weeks), weeks.count(), prices);
-        List<CompletableFuture<Double>> parts = new ArrayList<>();
-        for (int w = 0; w < split.parts(); w++) {
-            int own = w;
-            parts.add(CompletableFuture.supplyAsync(() -> split.bound(own, millis, nodes, stop), threads));
-        }
-        double sum = split.fixed();
-        for (CompletableFuture<Double> p : parts) {
-            sum += p.join();
-        }
-        return Double.isFinite(sum) ? Math.min(boundCents(), SafeSide.anyMenu(problem, sum)) : boundCents();
-    }
-
-    private int[] weekOfColumn(ServiceWeeks weeks) {
-        int[] week = new int[program.columns.size()];
-        Arrays.fill(week, -1);
-        for (int s = 0; s < menu.dish().length; s++) {
-            for (int x : menu.dish()[s]) {
-                week[x] = weeks.ofSlot(s);
-            }
-        }
-        for (int v = 0; v < buying.open.length; v++) {
-            week[buying.open[v]] = weeks.ofDay(problem.deliveries().get(v).day());
-        }
-        for (int o = 0; o < buying.packs.length; o++) {
-            week[buying.packs[o]] = weeks.ofDay(problem.deliveries().get(problem.offers().get(o).delivery()).day());
-        }
-        return week;
     }
 }

@@ -59,7 +59,7 @@ class PlainChoiceTest {
         assertThat(solved.orders().bestForMenu()).contains(solved.orders().valueCents());
     }
 
-    /** Within a fifth of a percent of the bound after eight tries; late acceptance ended 17 % below it. */
+    /** Within a fifth of a percent of the bound after sixteen tries; late acceptance ended 17 % below it. */
     @ParameterizedTest
     @CsvSource({"CORRELATED,100,10,false", "CORRELATED,250,10,false", "SIMILAR,50,20,true", "UNIFORM,250,10,false"})
     void largeWeek_comesNearTheBound_bySteps(ChoiceWeek.Kind kind, int lines, int dishes, boolean uneven) {
