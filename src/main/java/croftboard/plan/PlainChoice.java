@@ -18,12 +18,13 @@ import java.util.function.ToLongFunction;
 final class PlainChoice {
     /** Tries before the exact program starts from the best of them. */
     private static final int FIRST_TRIES = 4;
-    private static final long STEPS_A_TRY = 1_000;
-    private static final int LEAST_TRIES = 8;
+    private static final long STEPS_A_TRY = 300;
+    private static final int LEAST_TRIES = 16;
     private static final int MOST_TRIES = 300;
     /** By steps the exact program gets so many nodes, less for each dish; where that is few it proves nothing. */
     private static final long DISH_NODES = 1_000_000;
     private static final long LEAST_NODES = 1_250;
+    private static final int SIDE_BY_SIDE = 2;
     private final WeekProblem problem;
     private final ChoiceSearch search;
     private final Budget budget;
@@ -68,7 +69,7 @@ final class PlainChoice {
             better.accept(menu);
         };
         boolean timed = budget.tries() == 0;
-        long millis = timed ? budget.runs() / 2 * budget.menuMillis() + budget.exactMillis() : 0;
+        long millis = timed ? budget.boundMillis(SIDE_BY_SIDE) : 0;
         long began = System.nanoTime();
         search.search(start, relaxed.unitCents(), seed,
                 new ChoiceSearch.Effort(Math.min(tries(), FIRST_TRIES), millis), () -> done(best), hear);

@@ -11,7 +11,7 @@ import java.util.OptionalLong;
 
 /**
  * Figures of plain choice weeks, not a test: how near plans come to the bound over all menus.
- * Arguments: {@code 5s} or {@code 20000} (steps) for each column, then the greatest seed.
+ * Arguments: a kind, {@code 5s} or {@code 20000} (steps) for each column, the greatest seed.
  */
 final class ChoiceFigures {
     private ChoiceFigures() { }
@@ -25,16 +25,15 @@ final class ChoiceFigures {
 
     public static void main(String[] args) {
         int seeds = Integer.parseInt(args[args.length - 1]);
-        for (ChoiceWeek.Kind kind : ChoiceWeek.Kind.values()) {
-            for (Shape s : SHAPES) {
-                for (long seed = 1; seed <= seeds; seed++) {
-                    ChoiceWeek week = ChoiceWeek.of(kind, s.lines, s.dishes, s.uneven, s.ovens, seed);
-                    StringBuilder row = new StringBuilder("| ").append(week.name());
-                    for (int n = 0; n < args.length - 1; n++) {
-                        row.append(" | ").append(figures(week.problem(), args[n]));
-                    }
-                    System.out.println(row.append(" |"));
+        ChoiceWeek.Kind kind = ChoiceWeek.Kind.valueOf(args[0]);
+        for (Shape s : SHAPES) {
+            for (long seed = 1; seed <= seeds; seed++) {
+                ChoiceWeek week = ChoiceWeek.of(kind, s.lines, s.dishes, s.uneven, s.ovens, seed);
+                StringBuilder row = new StringBuilder("| ").append(week.name());
+                for (int n = 1; n < args.length - 1; n++) {
+                    row.append(" | ").append(figures(week.problem(), args[n]));
                 }
+                System.out.println(row.append(" |"));
             }
         }
     }

@@ -1,13 +1,17 @@
 package croftboard.menu.choice;
 
 import croftboard.need.WeekProblem;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * A plain choice problem as numbers: of each slot one option, the most worth, within every limit.
+ * A plain choice problem as numbers: of each slot one option, the most worth, within every limit. Options that another
+ * beats in worth and units are left out.
  *
  * @param worth by slot and option, cents; the option "nothing" is worth less than none when it breaks a promise
  * @param units by slot, option and limit
@@ -54,18 +58,55 @@ record Choices(long[][] worth, int[][][] units, int[] most, int[] resource, int[
         for (int s = 0; s < slots; s++) {
             WeekProblem.Slot slot = problem.slots().get(s);
             int dishes = slot.candidates().size();
-            int options = dishes + (slot.mayBeEmpty() ? 1 : 0);
-            worth[s] = new long[options];
-            units[s] = new int[options][];
-            candidate[s] = new int[options];
-            for (int k = 0; k < options; k++) {
-                boolean dish = k < dishes;
-                worth[s][k] = dish ? slot.candidates().get(k).valueCents() : -slot.emptyCents();
-                units[s][k] = dish ? limits.units(slot.candidates().get(k)) : new int[limits.count()];
-                candidate[s][k] = dish ? k : -1;
+            List<Option> options = new ArrayList<>();
+            for (int k = 0; k < dishes; k++) {
+                WeekProblem.Candidate c = slot.candidates().get(k);
+                options.add(new Option(k, c.valueCents(), limits.units(c)));
             }
+            if (slot.mayBeEmpty() || dishes == 0) {
+                options.add(new Option(-1, -slot.emptyCents(), new int[limits.count()]));
+            }
+            List<Option> kept = IntStream.range(0, options.size())
+                    .filter(k -> IntStream.range(0, options.size()).noneMatch(o -> beats(options, o, k)))
+                    .mapToObj(options::get).toList();
+            worth[s] = kept.stream().mapToLong(Option::cents).toArray();
+            units[s] = kept.stream().map(Option::units).toArray(int[][]::new);
+            candidate[s] = kept.stream().mapToInt(Option::candidate).toArray();
         }
         return new Choices(worth, units, limits.most(), limits.resource(), limits.period(), candidate);
+    }
+
+    /** The same choices among some slots and limits only. */
+    Choices part(int[] slots, int[] limits) {
+        return new Choices(Arrays.stream(slots).mapToObj(s -> worth[s]).toArray(long[][]::new),
+                Arrays.stream(slots).mapToObj(s -> Arrays.stream(units[s])
+                        .map(own -> Arrays.stream(limits).map(r -> own[r]).toArray()).toArray(int[][]::new))
+                        .toArray(int[][][]::new),
+                picked(most, limits), picked(resource, limits), picked(period, limits),
+                Arrays.stream(slots).mapToObj(s -> candidate[s]).toArray(int[][]::new));
+    }
+
+    private static int[] picked(int[] of, int[] which) {
+        return Arrays.stream(which).map(n -> of[n]).toArray();
+    }
+
+    private record Option(int candidate, long cents, int[] units) { }
+
+    /** Whether an option is worth no less and uses no more than another; of two that are alike the first does. */
+    private static boolean beats(List<Option> options, int one, int other) {
+        Option a = options.get(one);
+        Option b = options.get(other);
+        boolean better = a.cents > b.cents || one < other;
+        if (one == other || a.cents < b.cents) {
+            return false;
+        }
+        for (int r = 0; r < a.units.length; r++) {
+            if (a.units[r] > b.units[r]) {
+                return false;
+            }
+            better |= a.units[r] < b.units[r];
+        }
+        return better;
     }
 
     int slots() {
@@ -107,7 +148,7 @@ record Choices(long[][] worth, int[][][] units, int[] most, int[] resource, int[
         return menu;
     }
 
-    /** The options of a menu; the first where a slot cannot be empty. */
+    /** The options of a menu; the first where its dish is none of them. */
     int[] options(int[] menu) {
         int[] options = new int[menu.length];
         for (int s = 0; s < menu.length; s++) {

@@ -34,9 +34,13 @@ final class FourParts {
         dearest = IntStream.range(0, limits).boxed().toArray(Integer[]::new);
     }
 
-    /** Options that keep every limit and miss the bound by less than {@code budget}, the best this try comes upon. */
-    Optional<int[]> menu(double budget) {
-        LightMenus[] part = parts(budget);
+    /**
+     * Options that keep every limit and miss the bound by less than {@code budget}, the best this try comes upon.
+     *
+     * @param known a menu to be near where options lose alike
+     */
+    Optional<int[]> menu(int[] known, double budget) {
+        LightMenus[] part = parts(new Ranked(priced, known, random), budget);
         double[] spread = new double[dearest.length];
         double[] mean = new double[dearest.length];
         double[] rest = new double[dearest.length];
@@ -66,7 +70,7 @@ final class FourParts {
         return together(part, one, two, window.limits.length, budget);
     }
 
-    private LightMenus[] parts(double budget) {
+    private LightMenus[] parts(Ranked ranked, double budget) {
         int slots = priced.choices.slots();
         int[] shuffled = IntStream.range(0, slots).toArray();
         for (int i = slots - 1; i > 0; i--) {
@@ -78,8 +82,8 @@ final class FourParts {
         LightMenus[] part = new LightMenus[PARTS];
         for (int p = 0; p < PARTS; p++) {
             int own = p;
-            part[p] = new LightMenus(priced, IntStream.range(0, slots).filter(i -> i % PARTS == own)
-                    .map(i -> shuffled[i]).toArray(), LISTED, budget);
+            part[p] = new LightMenus(ranked, IntStream.range(0, slots).filter(i -> i % PARTS == own)
+                    .map(i -> shuffled[i]).toArray(), LISTED, budget + ranked.most);
         }
         return part;
     }

@@ -9,7 +9,7 @@ import java.util.Comparator;
  */
 final class LightMenus {
     private static final int STEPS = 256;
-    private final Priced priced;
+    private final Ranked ranked;
     private final Integer[] slots;
     private final int most;
     private final int[] from;
@@ -22,23 +22,25 @@ final class LightMenus {
      * @param about how many menus
      * @param mostLoss menus that lose more are of no use
      */
-    LightMenus(Priced priced, int[] slots, int about, double mostLoss) {
-        this.priced = priced;
-        this.slots = Arrays.stream(slots).boxed().sorted(Comparator.comparingDouble(priced::secondLoss))
+    LightMenus(Ranked ranked, int[] slots, int about, double mostLoss) {
+        this.ranked = ranked;
+        this.slots = Arrays.stream(slots).boxed().sorted(Comparator.comparingDouble(ranked::step))
                 .toArray(Integer[]::new);
         most = 2 * about;
-        rows = new Rows(priced.choices.limits(), about + 1);
+        rows = new Rows(ranked.priced.choices.limits(), about + 1);
         from = new int[most];
         slot = new int[most];
         option = new int[most];
-        int[] units = new int[priced.choices.limits()];
+        int[] units = new int[ranked.priced.choices.limits()];
+        double lost = 0;
         for (int s : slots) {
-            int[] best = priced.choices.units()[s][priced.order[s][0]];
+            lost += ranked.priced.loss[s][ranked.best(s)];
+            int[] best = ranked.priced.choices.units()[s][ranked.best(s)];
             for (int r = 0; r < units.length; r++) {
                 units[r] += best[r];
             }
         }
-        rows.add(units, 0);
+        rows.add(units, lost);
         grow(0, 0, lossLimit(about, mostLoss));
     }
 
@@ -46,7 +48,7 @@ final class LightMenus {
     private double lossLimit(int about, double mostLoss) {
         double all = 0;
         for (int s : slots) {
-            all += priced.loss[s][priced.order[s][priced.order[s].length - 1]];
+            all += ranked.extra(s, ranked.order[s][ranked.order[s].length - 1]);
         }
         double limit = Math.min(all, mostLoss);
         while (limit > 1e-9) {
@@ -69,15 +71,15 @@ final class LightMenus {
         double[] count = new double[STEPS + 1];
         count[0] = 1;
         for (int s : slots) {
-            if (priced.secondLoss(s) > limit) {
+            if (ranked.step(s) > limit) {
                 break;
             }
             double[] next = new double[STEPS + 1];
-            for (int k : priced.order[s]) {
-                if (priced.loss[s][k] > limit) {
+            for (int k : ranked.order[s]) {
+                if (ranked.extra(s, k) > limit) {
                     break;
                 }
-                int step = (int) Math.round(priced.loss[s][k] / limit * STEPS);
+                int step = (int) Math.round(ranked.extra(s, k) / limit * STEPS);
                 for (int g = 0; g + step <= STEPS; g++) {
                     next[g + step] += count[g];
                 }
@@ -88,20 +90,21 @@ final class LightMenus {
     }
 
     private void grow(int menu, int next, double left) {
-        for (int i = next; i < slots.length && priced.secondLoss(slots[i]) <= left; i++) {
+        for (int i = next; i < slots.length && ranked.step(slots[i]) <= left; i++) {
             int s = slots[i];
-            for (int n = 1; n < priced.order[s].length && priced.loss[s][priced.order[s][n]] <= left; n++) {
+            for (int n = 1; n < ranked.order[s].length && ranked.extra(s, ranked.order[s][n]) <= left; n++) {
                 if (rows.size() == most) {
                     return;
                 }
-                int k = priced.order[s][n];
+                int k = ranked.order[s][n];
                 int added = rows.size();
-                rows.addChanged(menu, priced.choices.units()[s][k], priced.choices.units()[s][priced.order[s][0]],
-                        rows.loss(menu) + priced.loss[s][k]);
+                rows.addChanged(menu, ranked.priced.choices.units()[s][k],
+                        ranked.priced.choices.units()[s][ranked.best(s)],
+                        rows.loss(menu) + ranked.priced.loss[s][k] - ranked.priced.loss[s][ranked.best(s)]);
                 from[added] = menu;
                 slot[added] = s;
                 option[added] = k;
-                grow(added, i + 1, left - priced.loss[s][k]);
+                grow(added, i + 1, left - ranked.extra(s, k));
             }
         }
     }
@@ -109,7 +112,7 @@ final class LightMenus {
     /** Writes the options of a menu for the slots that vary. */
     void write(int menu, int[] options) {
         for (int s : slots) {
-            options[s] = priced.order[s][0];
+            options[s] = ranked.best(s);
         }
         for (int m = menu; m > 0; m = from[m]) {
             options[slot[m]] = option[m];

@@ -50,9 +50,4 @@ final class Priced {
                 .mapToInt(k -> k).toArray();
         return best;
     }
-
-    /** Of the option that loses least but is not the best; infinite when there is none. */
-    double secondLoss(int s) {
-        return order[s].length > 1 ? loss[s][order[s][1]] : Double.POSITIVE_INFINITY;
-    }
 }

@@ -108,7 +108,7 @@ public final class BatchSheets implements SheetMaker {
         List<Column> columns = new ArrayList<>(List.of(Column.mark("", 5), Column.words("Item, cut", 34),
                 Column.figure("One batch", 19), Column.figure(CookWeek.batches(m.batches()), 22)));
         if (loads.split()) {
-            loads.sizes().forEach(s -> columns.add(Column.figure("Load of " + CookAmounts.times(s), 20)));
+            loads.sizes().forEach(s -> columns.add(Column.figure("Load\n" + CookAmounts.times(s), 20)));
         }
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < m.items().size(); i++) {

@@ -65,8 +65,9 @@ class ChoiceWorkingsTest {
         Choices choices = choices(5, 5, 3, seed);
         Priced priced = priced(choices, new Random(seed));
         int[] slots = {0, 1, 2, 3, 4};
-        double most = priced.loss[0][priced.order[0][1]] + priced.loss[2][priced.order[2][1]] + 1;
-        LightMenus light = new LightMenus(priced, slots, 10_000, most);
+        double most = 1 + IntStream.of(0, 1, 2).mapToDouble(s -> priced.loss[s][priced.order[s][priced.order[s].length / 2]]).sum();
+        Ranked ranked = new Ranked(priced, new int[5], new Random(seed));
+        LightMenus light = new LightMenus(ranked, slots, 10_000, most);
         List<String> listed = new ArrayList<>();
         for (int n = 0; n < light.rows.size(); n++) {
             int[] options = new int[choices.slots()];
@@ -78,8 +79,12 @@ class ChoiceWorkingsTest {
                 assertThat(light.rows.units(n, r)).isEqualTo(choices.most()[r] - room[r]);
             }
         }
-        List<String> all = everyMenu(choices, 5).stream().filter(m -> loss(priced, m) <= most).map(Arrays::toString).toList();
+        List<String> all = everyMenu(choices, 5).stream().filter(m -> extra(ranked, m) <= most).map(Arrays::toString).toList();
         assertThat(listed).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(all);
+    }
+
+    private static double extra(Ranked ranked, int[] options) {
+        return IntStream.range(0, options.length).mapToDouble(s -> ranked.extra(s, options[s])).sum();
     }
 
     private static double loss(Priced priced, int[] options) {
@@ -130,8 +135,8 @@ class ChoiceWorkingsTest {
         long best = everyMenu(choices, 8).stream().filter(choices::fits).mapToLong(choices::worthOf).max().orElseThrow();
         FourParts parts = new FourParts(priced, new Random(seed));
         double budget = priced.bound - best;
-        assertThat(parts.menu(budget - 1)).isEmpty();
-        assertThat(parts.menu(budget + 1)).hasValueSatisfying(found -> {
+        assertThat(parts.menu(new int[8], budget - 1)).isEmpty();
+        assertThat(parts.menu(new int[8], budget + 1)).hasValueSatisfying(found -> {
             assertThat(choices.fits(found)).isTrue();
             assertThat(choices.worthOf(found)).isEqualTo(best);
         });
