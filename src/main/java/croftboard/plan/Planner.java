@@ -54,7 +54,8 @@ public final class Planner {
                 new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()),
                 built.gone());
         WeekPlan.Proof proof = new WeekPlan.Proof(solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());
-        return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs())
+        return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs(),
+                Standing.NOTHING)
                 .assemble(inputs, proof);
     }
 }

@@ -6,6 +6,7 @@ import croftboard.need.WeekProblem;
 import croftboard.plan.Altered;
 import croftboard.plan.Given;
 import croftboard.plan.ProblemBuilder;
+import croftboard.plan.Standing;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -28,17 +29,11 @@ import java.util.TreeMap;
  * @param built the changed week; {@code problem()} judges every plan of it
  * @param priced the same, with dishes other than the plan's worth less by the price of a change: for the search
  * @param start the plan's own menu, -1 where it can no longer stand
+ * @param standing what is made and served
  * @param faults what was said and cannot be so, in words; then nothing else is to be used
  */
-public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] start, Kept kept, List<String> faults) {
-
-    /**
-     * What stays of the plan.
-     *
-     * @param rows by slot id: what is made or served
-     * @param batches component batches that are made
-     */
-    public record Kept(Map<String, WeekPlan.Served> rows, List<WeekPlan.Batch> batches) { }
+public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] start,
+        Standing standing, List<String> faults) {
 
     /** Where batches that are made take what they were made of; no dish. */
     public static final String HOUSE = "house/made";
@@ -85,7 +80,7 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
                     changes, frozen.keySet());
             int[] start = start(changed);
             ProblemBuilder.Built as = new ProblemBuilder.Built(changed, built.keptFaults(), built.swaps(), built.gone());
-            return new ChangedWeek(as, priced(changed, start), start, new Kept(frozen, batches), List.copyOf(faults));
+            return new ChangedWeek(as, priced(changed, start), start, new Standing(frozen, batches, Set.of(HOUSE)), List.copyOf(faults));
         }
 
         /** Something of it is made or served. */

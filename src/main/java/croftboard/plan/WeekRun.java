@@ -1,0 +1,68 @@
+package croftboard.plan;
+
+import croftboard.book.Book;
+import croftboard.measure.IsoWeek;
+import croftboard.need.WeekProblem;
+import croftboard.sourcing.Sourcing;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/** Solves a week that is already a problem, and names what was found: for questions about a plan. */
+public final class WeekRun {
+    private WeekRun() { }
+
+    /**
+     * How long and how.
+     *
+     * @param steps menus looked at in each search: repeatable; empty: {@code time} by the clock
+     */
+    public record Effort(long seed, Duration time, OptionalLong steps, BooleanSupplier stop) { }
+
+    /**
+     * Dishes and packs found.
+     *
+     * @param bestForMenu no order for this menu is worth more, cents; empty: not proved
+     * @param bestAtAll no menu is worth more, cents; empty: not proved
+     */
+    public record Found(int[] choice, int[] packs, boolean complete, long valueCents, Optional<Long> bestForMenu,
+            Optional<Long> bestAtAll, String how) { }
+
+    /** The best that is found. @param better told each better one, in time to be shown */
+    public static Found solve(WeekProblem problem, int[] start, Effort effort, Consumer<Found> better) {
+        Budget budget = Budget.of(effort.time(), effort.steps());
+        WeekSolver solver = new WeekSolver(problem, budget, effort.seed(), new WeekSolver.Listener() {
+            @Override
+            public void doing(String what) { }
+
+            @Override
+            public void better(WeekSolver.Solved solved) {
+                better.accept(found(solved));
+            }
+        }, effort.stop());
+        return found(solver.solve(start));
+    }
+
+    /** Orders alone for one menu: an answer at once. */
+    public static Found orders(WeekProblem problem, int[] choice, long seed, int rounds) {
+        Sourcing.Orders orders = new Sourcing(problem, problem.prices().localPrice().toDouble() / 2)
+                .search(choice, seed, rounds, () -> false);
+        boolean complete = orders.complete() && new MissingMusts(Names.IDS, problem, choice, orders.packs(),
+                croftboard.need.Workload.of(problem, choice), croftboard.need.Buying.of(problem,
+                        croftboard.need.Workload.of(problem, choice).needMg(), orders.packs())).list().isEmpty();
+        return new Found(choice, orders.packs(), complete, orders.valueCents(), orders.bestForMenu(), Optional.empty(), "");
+    }
+
+    private static Found found(WeekSolver.Solved solved) {
+        return new Found(solved.choice(), solved.orders().packs(), solved.complete(), solved.orders().valueCents(),
+                solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());
+    }
+
+    /** The plan that dishes and packs make. @param standing what stays of an earlier version */
+    public static WeekPlan plan(Book book, IsoWeek week, ProblemBuilder.Built built, int[] choice, int[] packs,
+            Standing standing, WeekPlan.Inputs inputs, WeekPlan.Proof proof) {
+        return new PlanAssembler(book, week, built, choice, packs, standing).assemble(inputs, proof);
+    }
+}
