@@ -116,25 +116,33 @@ final class PlanAssembler {
         List<WeekPlan.Order> rows = new ArrayList<>();
         for (int v = 0; v < problem.deliveries().size(); v++) {
             WeekProblem.Delivery d = problem.deliveries().get(v);
+            Optional<WeekPlan.Order> before = standing.order(d.vendor(), date(d.day()));
             List<WeekPlan.OrderLine> lines = new ArrayList<>();
             for (int o = 0; o < packs.length; o++) {
                 WeekProblem.Offer offer = problem.offers().get(o);
                 if (offer.delivery() == v && packs[o] > 0) {
                     lines.add(new WeekPlan.OrderLine(problem.items().get(offer.item()).id(), offer.pack(), packs[o],
                             offer.packMg(), offer.priceCents(packs[o]), offer.costCents(packs[o]), offer.locality(),
-                            offer.whyLocal(), offer.onList(), offer.minPacks() > 0));
+                            offer.whyLocal(), offer.onList(), promised(before, offer)));
                 }
             }
             if (!lines.isEmpty()) {
                 Vendor vendor = book.vendor(d.vendor());
                 rows.add(new WeekPlan.Order(d.vendor(), date(d.day()), d.cutOff(), lines,
                         lines.stream().mapToLong(WeekPlan.OrderLine::cost).sum(), vendor.minimum().value(),
-                        d.minimumCents(), d.feeCents()));
+                        before.map(WeekPlan.Order::toMinimum).orElse(d.minimumCents()), d.feeCents()));
             }
         }
         rows.sort(Comparator.comparing(WeekPlan.Order::cutOff).thenComparing(WeekPlan.Order::vendor)
                 .thenComparing(WeekPlan.Order::delivery));
         return rows;
+    }
+
+    /** In a changed plan a line is promised when it was before; what is past its cut-off is not promised for that. */
+    private boolean promised(Optional<WeekPlan.Order> before, WeekProblem.Offer offer) {
+        String item = problem.items().get(offer.item()).id();
+        return standing.orders().isEmpty() ? offer.minPacks() > 0 : before.stream().flatMap(o -> o.lines().stream())
+                .anyMatch(l -> l.item().equals(item) && l.pack().equals(offer.pack()) && l.promised());
     }
 
     private List<WeekPlan.Need> needs() {

@@ -73,8 +73,8 @@ public sealed interface Change {
         }
     }
 
-    /** Part of what is in the house is lost: spoiled, dropped, miscounted. */
-    record Lost(String item, Amount amount) implements Change {
+    /** Part of what is in the house is lost: spoiled, dropped, miscounted. @param day empty: today */
+    record Lost(String item, Amount amount, Optional<DayOfWeek> day) implements Change {
         @Override
         public <T> T to(Listener<T> listener) {
             return listener.lost(this);

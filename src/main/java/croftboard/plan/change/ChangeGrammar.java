@@ -82,8 +82,9 @@ public final class ChangeGrammar {
     }
 
     private static void house() {
-        form("ITEM lost AMOUNT", "so much of what is in the house is lost, as purchased: zucchini lost 12 lb",
-                "WORD lost ([0-9./-]+ [^ ]+)", (g, m, f) -> new Change.Lost(g.item(m.group(1), f), amount(m.group(2), f)));
+        form("ITEM lost AMOUNT [DAY]", "so much of what is in the house is lost (today), as purchased: zucchini lost 12 lb",
+                "WORD lost ([0-9./-]+ [^ ]+)(?: DAY)?", (g, m, f) -> new Change.Lost(g.item(m.group(1), f),
+                        amount(m.group(2), f), Optional.ofNullable(m.group(3)).map(ChangeGrammar::day)));
         form("batch RECIPE DAY lost", "the batch made that day is lost: a failed cooling log, a burnt pot",
                 "batch WORD DAY lost", (g, m, f) -> new Change.BatchLost(g.recipe(m.group(1), f), day(m.group(2))));
         form("closed DAY", "the store does not open that day", "closed DAY",

@@ -55,7 +55,8 @@ final class ChangeSentence implements Change.Listener<String> {
 
     @Override
     public String lost(Change.Lost c) {
-        return c.item() + " lost " + c.amount().value() + " " + c.amount().unit().name();
+        return c.item() + " lost " + c.amount().value() + " " + c.amount().unit().name()
+                + c.day().map(d -> " " + day(d)).orElse("");
     }
 
     @Override

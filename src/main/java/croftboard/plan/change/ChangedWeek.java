@@ -57,6 +57,8 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
         private final Map<String, WeekPlan.Served> frozen = new TreeMap<>();
         private final Map<String, LocalDate> again = new TreeMap<>();
         private final List<WeekPlan.Batch> batches = new ArrayList<>();
+        private final Set<WeekPlan.Batch> spoiled = new HashSet<>();
+        private final List<LostProduction> lostProductions = new ArrayList<>();
 
         Changing(Book book, WeekPlan plan, Given given, List<Change> changes, Past past) {
             this.book = book;
@@ -71,7 +73,7 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
             plan.menu().stream().filter(this::isFrozen).forEach(row -> frozen.put(row.slot(), row));
             changes.stream().filter(Change.BatchLost.class::isInstance).map(Change.BatchLost.class::cast)
                     .forEach(this::lose);
-            ProblemBuilder.Built built = ProblemBuilder.build(book, plan.week(), keptDishes(), given, Optional.empty(),
+            ProblemBuilder.Built built = ProblemBuilder.build(book, plan.week(), keptDishes(), given, LostProduction.asOf(plan),
                     new Altered(notSold(), madeBatches(), again));
             WeekProblem open = frozenSlots(built.problem());
             SupplyChanges supply = new SupplyChanges(book, plan, past, open, faults);
@@ -80,7 +82,18 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
                     changes, frozen.keySet());
             int[] start = start(changed);
             ProblemBuilder.Built as = new ProblemBuilder.Built(changed, built.keptFaults(), built.swaps(), built.gone());
-            return new ChangedWeek(as, priced(changed, start), start, new Standing(frozen, batches, Set.of(HOUSE)), List.copyOf(faults));
+            return new ChangedWeek(as, priced(changed, start), start, new Standing(frozen, batches, Set.of(HOUSE), plan.orders()), faults.stream().filter(this::ofNow).toList());
+        }
+
+        /** The plan was changed for it before. */
+        private boolean earlier(Change change) {
+            return plan.inputs().revision().map(r -> r.changes().contains(change.sentence())).orElse(false);
+        }
+
+        /** What was said of an earlier day was right then. */
+        private boolean ofNow(String fault) {
+            return plan.inputs().revision().stream().flatMap(r -> r.changes().stream())
+                    .noneMatch(sentence -> fault.startsWith("\"" + sentence + "\""));
         }
 
         /** Something of it is made or served. */
@@ -90,7 +103,8 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
 
         private void lose(Change.BatchLost lost) {
             LocalDate made = dateOf(lost.day());
-            boolean component = batches.removeIf(b -> b.recipe().equals(lost.recipe()) && b.made().equals(made));
+            boolean component = batches.stream().filter(b -> b.recipe().equals(lost.recipe()) && b.made().equals(made))
+                    .map(spoiled::add).count() > 0;
             boolean dish = false;
             for (WeekPlan.Served row : List.copyOf(frozen.values())) {
                 dish |= loseDish(lost, made, row);
@@ -109,6 +123,7 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
             }
             LocalDate from = row.days().stream().filter(d -> !past.day(d)).findFirst().orElse(batch.get().lastServed().plusDays(1));
             again.put(row.slot(), from);
+            lostProductions.add(new LostProduction(row, batch.get()));
             if (!past.day(row.days().get(0))) {
                 frozen.remove(row.slot());
             }
@@ -133,7 +148,14 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
         }
 
         private SortedMap<String, String> keptDishes() {
-            SortedMap<String, String> kept = new TreeMap<>();
+            SortedMap<String, String> kept = new TreeMap<>(plan.inputs().kept());
+            changes.forEach(c -> {
+                if (c instanceof Change.Wanted w) {
+                    kept.remove(w.slot());
+                } else if (c instanceof Change.Unwanted w) {
+                    kept.remove(w.slot());
+                }
+            });
             frozen.values().forEach(row -> row.recipe().ifPresent(r -> kept.put(row.slot(), r)));
             return kept;
         }
@@ -176,10 +198,11 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
                 slots.add(new WeekProblem.Slot(s.id(), s.line(), s.serviceDays(), s.free(), s.emptyCents(),
                         nothing || s.mayBeEmpty() || may.isEmpty(), may));
             }
-            MadeSlot made = new MadeSlot(p, batches);
+            MadeSlot made = new MadeSlot(p, batches, spoiled);
+            lostProductions.stream().filter(l -> !l.standsIn(p)).forEach(l -> made.lose(l.asMade(book, plan, given)));
             LostFood lost = new LostFood(book, plan, past, p);
             changes.stream().filter(Change.Lost.class::isInstance).map(Change.Lost.class::cast)
-                    .forEach(c -> lost.need(c, faults).ifPresent(made::lose));
+                    .forEach(c -> lost.need(c, earlier(c), faults).ifPresent(made::lose));
             slots.add(made.slot());
             boolean[] prep = p.prepDays().clone();
             Arrays.fill(prep, 0, open, false);

@@ -6,6 +6,8 @@ import croftboard.measure.Ratio;
 import croftboard.need.RecipeTree;
 import croftboard.need.WeekProblem;
 import croftboard.plan.WeekPlan;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,8 +25,12 @@ final class LostFood {
         this.problem = problem;
     }
 
-    /** What is lost as a need of today; empty with a fault when there is not so much. */
-    Optional<WeekProblem.Need> need(Change.Lost lost, List<String> faults) {
+    /**
+     * What is lost as a need of its day; empty with a fault when there is not so much.
+     *
+     * @param earlier the plan has been changed for it before: it is in its needs already
+     */
+    Optional<WeekProblem.Need> need(Change.Lost lost, boolean earlier, List<String> faults) {
         Optional<Integer> item = number(lost.item());
         if (item.isEmpty() || book.ingredient(lost.item()).isStaple()) {
             faults.add("\"" + lost.sentence() + "\": it is not bought by need, no order hangs on it -> count it in "
@@ -33,13 +39,20 @@ final class LostFood {
         }
         long mg = new RecipeTree(book).purchasedGrams(book.ingredient(lost.item()), lost.amount()).times(1000).ceil();
         long there = inTheHouse(lost.item(), item.get());
-        if (mg > there) {
+        if (mg > there && !earlier) {
             faults.add("\"" + lost.sentence() + "\": there should be no more than "
                     + CookAmounts.mass(Ratio.of(there, 1000)) + " in the house -> at most that");
             return Optional.empty();
         }
-        int today = Math.toIntExact(java.time.temporal.ChronoUnit.DAYS.between(problem.firstDay(), past.now().toLocalDate()));
-        return Optional.of(new WeekProblem.Need(item.get(), Math.max(0, Math.min(problem.days() - 1, today)), mg));
+        int day = Math.toIntExact(ChronoUnit.DAYS.between(problem.firstDay(), when(lost)));
+        return Optional.of(new WeekProblem.Need(item.get(), Math.max(0, Math.min(problem.days() - 1, day)), mg));
+    }
+
+    /** The last such day up to today. */
+    private LocalDate when(Change.Lost lost) {
+        LocalDate today = past.now().toLocalDate();
+        return lost.day().map(d -> today.minusDays(Math.floorMod(today.getDayOfWeek().getValue() - d.getValue(), 7)))
+                .orElse(today);
     }
 
     private Optional<Integer> number(String id) {

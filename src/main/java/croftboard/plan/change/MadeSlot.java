@@ -5,6 +5,7 @@ import croftboard.plan.WeekPlan;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Component batches that are made, as a problem sees them: a slot with one choice that holds what they were made of and the
@@ -20,16 +21,17 @@ final class MadeSlot {
     private final List<WeekProblem.ItemStock> looseStock = new ArrayList<>();
     private long staples;
 
-    MadeSlot(WeekProblem problem, List<WeekPlan.Batch> batches) {
+    /** @param spoiled of the batches: they took what they took, and serve nothing */
+    MadeSlot(WeekProblem problem, List<WeekPlan.Batch> batches, Set<WeekPlan.Batch> spoiled) {
         this.problem = problem;
-        batches.forEach(this::add);
+        batches.forEach(b -> add(b, spoiled.contains(b)));
     }
 
     private int day(java.time.LocalDate date) {
         return Math.toIntExact(ChronoUnit.DAYS.between(problem.firstDay(), date));
     }
 
-    private void add(WeekPlan.Batch batch) {
+    private void add(WeekPlan.Batch batch, boolean spoiled) {
         int number = component(batch.recipe());
         WeekProblem.Component made = problem.components().get(number);
         int day = day(batch.made());
@@ -47,6 +49,9 @@ final class MadeSlot {
             }
         }
         made.parts().forEach(p -> demands.add(new WeekProblem.Demand(p.component(), day, last, p.mg() * steps)));
+        if (spoiled) {
+            return;
+        }
         stock.add(new WeekProblem.ComponentStock(number, day + made.leadDays(), day(batch.useBy()), batch.mg()));
         explode(number, batch.mg());
     }
@@ -61,6 +66,15 @@ final class MadeSlot {
 
     List<WeekProblem.ItemStock> looseStock() {
         return looseStock;
+    }
+
+    /** What a production that is lost whole has taken. */
+    void lose(WeekProblem.Candidate lost) {
+        needs.addAll(lost.needs());
+        uses.addAll(lost.uses());
+        demands.addAll(lost.demands());
+        loose.addAll(lost.loose());
+        staples += lost.stapleCents();
     }
 
     /** Food of the house that is lost: taken on that day and never seen again. */

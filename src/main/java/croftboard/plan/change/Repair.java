@@ -24,15 +24,17 @@ public final class Repair {
     private final ChangedWeek week;
     private final int[] before;
     private final long lineCents;
+    private final WeekPlan.Revision revision;
 
-    /** @param week without faults */
-    public Repair(Book book, WeekPlan plan, ChangedWeek week) {
+    /** @param week without faults. @param revision what is written into the new version */
+    public Repair(Book book, WeekPlan plan, ChangedWeek week, WeekPlan.Revision revision) {
         if (!week.faults().isEmpty()) {
             throw new IllegalArgumentException(week.faults().toString());
         }
         this.book = book;
         this.plan = plan;
         this.week = week;
+        this.revision = revision;
         this.before = PlanPacks.of(week.built().problem(), plan);
         this.lineCents = book.kitchen().promises().change().value() / LINES_A_DISH;
     }
@@ -48,9 +50,13 @@ public final class Repair {
             return own;
         }
         WeekProblem p = week.priced();
+        WeekRun.Found mended = new Mend(p, seed).run(own);
+        if (mended.complete()) {
+            return mended;
+        }
         int[] menu = new MenuSearch(p, p.prices().localPrice().toDouble() / 2).search(week.start(), seed,
                 new MenuSearch.Effort(FIRST_TRIES, 0, FIRST_MEMORY), () -> false).choice();
-        return WeekRun.orders(p, menu, seed, FIRST_ROUNDS);
+        return new Mend(p, seed).run(WeekRun.orders(p, menu, seed, FIRST_ROUNDS));
     }
 
     /** @param better told each better plan on the way */
@@ -72,7 +78,9 @@ public final class Repair {
     private WeekPlan named(WeekRun.Found found) {
         int[] packs = found.complete()
                 ? new StayPut(week.built().problem(), found.choice(), before, lineCents).calm(found.packs()) : found.packs();
-        WeekPlan.Inputs inputs = plan.inputs();
+        WeekPlan.Inputs was = plan.inputs();
+        WeekPlan.Inputs inputs = new WeekPlan.Inputs(was.seed(), was.tries(), was.rounds(), was.nodes(), was.kept(),
+                was.from(), was.gone(), Optional.of(revision));
         return WeekRun.plan(book, plan.week(), week.built(), found.choice(), packs, week.standing(), inputs,
                 new WeekPlan.Proof(Optional.empty(), Optional.empty(), found.how()));
     }

@@ -38,7 +38,8 @@ final class RepairFigures {
         ChangedWeek week = ChangedWeek.of(book, plan, Given.NOTHING, read.changes(), LocalDateTime.parse(args[0]));
         week.faults().forEach(System.out::println);
         System.out.println("problem ms " + (System.nanoTime() - t) / 1_000_000);
-        Repair repair = new Repair(book, plan, week);
+        Repair repair = new Repair(book, plan, week, new WeekPlan.Revision(1, LocalDateTime.parse(args[0]),
+                List.of(args).subList(1, args.length)));
         t = System.nanoTime();
         WeekPlan quick = repair.atOnce(1);
         say("at once", quick, plan, t);
