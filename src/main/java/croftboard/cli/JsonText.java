@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** JSON by RFC 8259 from maps, lists, texts, figures and booleans; pure ASCII, two blanks a level. */
 final class JsonText {
@@ -37,6 +38,8 @@ final class JsonText {
             object(map, indent, text);
         } else if (value instanceof List<?> list) {
             array(list, indent, text);
+        } else if (value instanceof Optional<?> maybe) {
+            maybe.ifPresentOrElse(v -> write(v, indent, text), () -> text.append("null"));
         } else if (value instanceof BigDecimal figure) {
             text.append(figure.toPlainString());
         } else if (value instanceof Boolean || value instanceof Integer || value instanceof Long) {

@@ -4,6 +4,7 @@ import croftboard.book.Book;
 import croftboard.cli.screen.DifferenceScreen;
 import croftboard.cli.screen.MenuScreen;
 import croftboard.cli.screen.Page;
+import croftboard.cli.screen.ProvedScreen;
 import croftboard.cli.screen.Screen;
 import croftboard.cli.screen.Shown;
 import croftboard.measure.IsoWeek;
@@ -17,9 +18,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
@@ -49,6 +50,10 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "where the search starts (default: 1)")
     private long seed;
+
+    @Option(names = "--prove", description = "go on until no plan can be worth more than 0.1 %% more, or the time ends "
+            + "(default then: 5min)")
+    private boolean prove;
 
     @Option(names = "--keep", paramLabel = "DAY/LINE=DISH",
             description = "keep a dish where you want it, such as mon/hot-main-1=lentil-shepherds-pie; may be repeated")
@@ -85,8 +90,10 @@ final class PlanCommand implements Callable<Integer> {
         LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
         IsoWeek of = week != null ? week : Weeks.next(book, now);
         try (StopSignal stop = setting.stop().start()) {
+            ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), setting.terminal(), setting.width(),
+                    first -> menu(book, first, now));
             Optional<WeekPlan> start = Optional.ofNullable(from).map(ref -> Kept.plan(at.plans(), ref));
-            PlanRun.Outcome outcome = search(book, now, of, start, stop);
+            PlanRun.Outcome outcome = search(book, now, of, start, stop, progress);
             if (outcome.plan().isEmpty()) {
                 spec.commandLine().getErr().println("croftboard: ended before there was a plan; nothing was written");
                 stop.finished(Exit.STOPPED);
@@ -95,7 +102,7 @@ final class PlanCommand implements Callable<Integer> {
             WeekPlan plan = outcome.plan().get();
             int code = plan.complete() ? Exit.DONE : outcome.stopped() ? Exit.STOPPED : Exit.INCOMPLETE;
             OptionalInt version = write(plan);
-            print(book, plan, version, now, start);
+            print(book, plan, version, now, start, progress.seconds());
             stop.finished(code);
             return code;
         }
@@ -104,6 +111,9 @@ final class PlanCommand implements Callable<Integer> {
     private void checkUse() {
         if (time != null && steps != null) {
             throw new WrongUse("--time and --steps together -> one of the two");
+        }
+        if (prove && steps != null) {
+            throw new WrongUse("--prove and --steps together -> proving goes by the clock: --prove --time 5min");
         }
         if (steps != null && steps < 1) {
             throw new WrongUse("--steps " + steps + " -> 1 or more");
@@ -117,13 +127,11 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanRun.Outcome search(Book book, LocalDateTime now, IsoWeek of, Optional<WeekPlan> start,
-            StopSignal stop) {
+            StopSignal stop, ProgressLine progress) {
         PlanStore plans = at.plans();
-        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), setting.terminal(), setting.width(),
-                first -> menu(book, first, now));
-        PlanRequest request = new PlanRequest(of, seed, time == null ? Duration.ofSeconds(20) : time,
+        PlanRequest request = new PlanRequest(of, seed, time != null ? time : Duration.ofSeconds(prove ? 300 : 20),
                 steps == null ? OptionalLong.empty() : OptionalLong.of(steps), KeepWords.read(keep),
-                start, plans.given(of, book), progress, stop::asked);
+                start, plans.given(of, book), progress, stop::asked, prove);
         return new PlanRun(progress, stop).run(() -> tools.planner().plan(book, now, request));
     }
 
@@ -149,15 +157,19 @@ final class PlanCommand implements Callable<Integer> {
         return OptionalInt.of(version);
     }
 
-    private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now, Optional<WeekPlan> start) {
+    private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now, Optional<WeekPlan> start,
+            double seconds) {
         Shown shown = new Shown(book, plan, version.isPresent() ? Optional.of(version.getAsInt()) : Optional.empty(),
                 false, now, tools.check()
                 .check(book, plan, at.plans().given(plan.week(), book), Optional.of(now)).sentence());
         List<Screen> screens = new ArrayList<>(
                 format == Format.JSON ? Part.ALL.screens(shown) : Part.ofANewPlan(shown));
         start.ifPresent(before -> screens.add(screens.size() - 1, new DifferenceScreen(shown, before)));
+        if (prove) {
+            screens.add(screens.size() - 1, new ProvedScreen(plan));
+        }
         PrintWriter to = spec.commandLine().getOut();
-        to.print(format == Format.JSON ? PlanPrint.json(shown, screens)
+        to.print(format == Format.JSON ? PlanPrint.json(shown, screens, OptionalDouble.of(seconds))
                 : PlanPrint.text(shown, screens, setting.page()));
         to.flush();
     }

@@ -52,7 +52,7 @@ final class ProgressLine implements PlanRequest.Progress {
             if (terminal) {
                 err.print(whole.apply(plan));
             }
-            err.println("First complete plan after " + seconds() + " s: worth " + new Cents(plan.value())
+            err.println("First complete plan after " + wholeSeconds() + " s: worth " + new Cents(plan.value())
                     + ". Looking for better ones; Ctrl-C takes the best so far.");
             err.flush();
         }
@@ -64,7 +64,7 @@ final class ProgressLine implements PlanRequest.Progress {
         if (terminal) {
             String value = best == null ? "no plan yet" : "best so far " + new Cents(best.value())
                     + (best.complete() ? "" : ", not complete");
-            String line = seconds() + " s, " + value + ", now: " + doing;
+            String line = wholeSeconds() + " s, " + value + ", now: " + doing;
             String cut = line.length() > width ? line.substring(0, width - 2) + ".." : line;
             if (!cut.equals(shown)) {
                 shown = cut;
@@ -87,7 +87,12 @@ final class ProgressLine implements PlanRequest.Progress {
         return Optional.ofNullable(best);
     }
 
-    private long seconds() {
-        return (System.nanoTime() - start) / SECOND;
+    /** Since the command began. */
+    double seconds() {
+        return (System.nanoTime() - start) / (double) SECOND;
+    }
+
+    private long wholeSeconds() {
+        return (long) seconds();
     }
 }

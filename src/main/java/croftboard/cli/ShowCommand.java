@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +66,7 @@ final class ShowCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.print(switch (format) {
             case TEXT -> PlanPrint.text(shown, screens, setting.page());
-            case JSON -> PlanPrint.json(shown, screens);
+            case JSON -> PlanPrint.json(shown, screens, OptionalDouble.empty());
             case CSV -> PlanPrint.csv(screens.get(0).rows());
         });
         out.flush();

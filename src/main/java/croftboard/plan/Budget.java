@@ -39,6 +39,11 @@ record Budget(int runs, long tries, long menuMillis, int memory, int rounds, lon
                 Math.max(500, millis * 30 / 100), 0);
     }
 
+    /** Clock of a bound that runs beside everything: the searches, so many side by side, and the last orders. */
+    long boundMillis(int sideBySide) {
+        return menuMillis * ((runs + sideBySide - 1) / sideBySide) + exactMillis;
+    }
+
     private static int memory(long tries) {
         return (int) Math.max(4, Math.min(500, tries / 4_000));
     }

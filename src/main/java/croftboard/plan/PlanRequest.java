@@ -16,9 +16,16 @@ import java.util.function.BooleanSupplier;
  * @param from a plan to start from
  * @param progress told what is happening and each better plan
  * @param stop asked now and then; true ends with the best plan so far
+ * @param prove go on searching and bounding in turns until the plan is proved within {@link Proving#PROMILLE} or the time ends
  */
 public record PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
-        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop) {
+        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove) {
+
+    /** One that ends with its time or steps. */
+    public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
+            Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop) {
+        this(week, seed, time, steps, keep, from, given, progress, stop, false);
+    }
 
     /** Listens to a plan being made; called from several threads, one at a time. */
     public interface Progress {

@@ -29,9 +29,11 @@ public final class Planner {
             return new PlanAnswer.Refused(built.keptFaults());
         }
         Budget budget = Budget.of(request.time(), request.steps());
-        WeekSolver solver = new WeekSolver(built.problem(), budget, request.seed(),
-                told(request, built, budget), request.stop());
-        WeekSolver.Solved solved = solver.solve(StartMenu.of(built.problem(), request.from()));
+        int[] start = StartMenu.of(built.problem(), request.from());
+        WeekSolver.Listener told = told(request, built, budget);
+        WeekSolver.Solved solved = request.prove()
+                ? new Proving(built.problem(), request.time(), request.seed(), told, request.stop()).solve(start)
+                : new WeekSolver(built.problem(), budget, request.seed(), told, request.stop()).solve(start);
         return new PlanAnswer.Planned(plan(request, built, budget, solved), request.stop().getAsBoolean());
     }
 

@@ -11,8 +11,6 @@ import croftboard.sourcing.Sourcing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -36,6 +34,9 @@ final class WeekSolver {
     private Optional<Long> bound = Optional.empty();
     private String how = "";
     private Solved best;
+    /** Begun with the search where a core is free for it. */
+    private TighterBound early;
+    private boolean bounding = true;
 
     /** @param stop asked now and then; true ends with the best so far */
     WeekSolver(WeekProblem problem, Budget budget, long seed, Listener listener, BooleanSupplier stop) {
@@ -45,6 +46,12 @@ final class WeekSolver {
         this.listener = listener;
         this.stop = stop;
         this.localWorth = problem.prices().localPrice().toDouble() / 2;
+    }
+
+    /** Leaves the tighter bound to someone else. */
+    WeekSolver withoutBound() {
+        bounding = false;
+        return this;
     }
 
     /** Hears how it goes; called by the thread that called {@link #solve}. */
@@ -81,6 +88,9 @@ final class WeekSolver {
         if (!stop.getAsBoolean()) {
             listener.doing("what no plan can pass");
             relax();
+            if (bounding && budget.exactMillis() > 0 && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
+                early = new TighterBound(problem, best, budget.boundMillis(SIDE_BY_SIDE), 0, stop);
+            }
             if (EveryMenu.suits(problem)) {
                 tryEveryMenu();
             } else {
@@ -149,14 +159,11 @@ final class WeekSolver {
                 .search(menu.choice(), own, budget.rounds(), () -> false));
     }
 
-    /** The last orders, and beside them on the other core the tighter bound over all menus; by the clock only. */
+    /** The last orders, and beside them on the other core the tighter bound over all menus. */
     private void settle() {
         Sourcing sourcing = new Sourcing(problem, localWorth);
-        Solved known = best;
-        CompletableFuture<JointRoot.Found> tighter = budget.exactMillis() == 0
-                ? CompletableFuture.completedFuture(new JointRoot.Found(OptionalLong.empty(), Optional.empty()))
-                : CompletableFuture.supplyAsync(() -> JointRoot.look(problem, known.choice,
-                        known.orders.packs(), budget.exactMillis(), 0));
+        TighterBound tighter = early != null ? early : new TighterBound(problem, best,
+                bounding ? budget.exactMillis() : 0, bounding ? budget.nodes() : 0, stop);
         if (budget.exactMillis() > 0 || budget.nodes() > 0) {
             take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
         }

@@ -3,8 +3,10 @@ package croftboard.sourcing;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import croftboard.need.WeekProblem;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
 
 /**
  * A second bound over all menus, tighter and slower than the relaxation: the joint program with whole dishes, packs and
@@ -16,7 +18,7 @@ public final class JointRoot {
 
     /**
      * @param boundCents no plan is worth more, rounded up to the safe side; empty when nothing was proved
-     * @param menu candidate of each slot, -1 for none; empty when the solver came upon none
+     * @param menu candidate of each slot, -1 for none; empty when the solver came upon none but the one it started from
      */
     public record Found(OptionalLong boundCents, Optional<int[]> menu) {
         static final Found NOTHING = new Found(OptionalLong.empty(), Optional.empty());
@@ -24,7 +26,7 @@ public final class JointRoot {
 
     /** The bound alone. See {@link #look}. */
     public static OptionalLong bound(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes) {
-        return look(problem, choice, packs, millis, nodes).boundCents();
+        return look(problem, choice, packs, millis, nodes, () -> false).boundCents();
     }
 
     /**
@@ -34,8 +36,10 @@ public final class JointRoot {
      * @param packs its orders
      * @param millis clock limit; 0: none
      * @param nodes limit of the tree, repeatable; 0: none
+     * @param stop asked now and then; true ends with what is proved so far
      */
-    public static Found look(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes) {
+    public static Found look(WeekProblem problem, int[] choice, int[] packs, long millis, long nodes,
+            BooleanSupplier stop) {
         if (!Natives.available()) {
             return Found.NOTHING;
         }
@@ -44,14 +48,31 @@ public final class JointRoot {
         MPSolver solver = loaded.solver();
         try {
             hint(joint, loaded, choice, packs);
-            MPSolver.ResultStatus status = WholeNumbers.solve(solver, millis, nodes);
+            MPSolver.ResultStatus status = solve(problem, solver, millis, nodes, stop);
             boolean proved = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
             double bound = proved ? solver.objective().bestBound() : Double.POSITIVE_INFINITY;
             return new Found(Math.abs(bound) < WholeNumbers.ANY ? OptionalLong.of(SafeSide.anyMenu(problem, bound))
-                    : OptionalLong.empty(), proved ? Optional.of(menu(joint, loaded)) : Optional.empty());
+                    : OptionalLong.empty(), proved ? Optional.of(menu(joint, loaded)).filter(m -> !Arrays.equals(m, choice))
+                            : Optional.empty());
         } finally {
             solver.delete();
         }
+    }
+
+    /** Where nothing is bought the solver's own answers are worth having; else the bound is all that is wanted. */
+    private static MPSolver.ResultStatus solve(WeekProblem problem, MPSolver solver, long millis, long nodes,
+            BooleanSupplier stop) {
+        WholeNumbers.Watch watch = new WholeNumbers.Watch(solver, stop);
+        try {
+            return needsFood(problem) ? WholeNumbers.bound(solver, millis, nodes)
+                    : WholeNumbers.solve(solver, millis, nodes);
+        } finally {
+            watch.close();
+        }
+    }
+
+    private static boolean needsFood(WeekProblem problem) {
+        return problem.slots().stream().flatMap(s -> s.candidates().stream()).anyMatch(c -> !c.loose().isEmpty());
     }
 
     private static int[] menu(JointProgram joint, Program.Loaded loaded) {
@@ -68,7 +89,7 @@ public final class JointRoot {
 
     private static void hint(JointProgram joint, Program.Loaded loaded, int[] choice, int[] packs) {
         int[][] dish = joint.menu.dish();
-        int dishes = java.util.Arrays.stream(dish).mapToInt(d -> d.length).sum();
+        int dishes = Arrays.stream(dish).mapToInt(d -> d.length).sum();
         MPVariable[] variables = new MPVariable[dishes + packs.length];
         double[] values = new double[variables.length];
         int n = 0;

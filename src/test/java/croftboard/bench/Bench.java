@@ -1,51 +1,34 @@
 package croftboard.bench;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
- * {@code Bench FOLDER [demo] [random] [start] [--seconds N] [--print]}: measures the parts named, or
- * all, and writes their sections of {@code docs/benchmarks.md}; with {@code --print} only prints them.
+ * {@code Bench FOLDER [all | part ...] [--seconds 5,20] [--seeds 1-20] [--quick] [--print]}: measures the parts named, or
+ * all, and writes their sections of {@code docs/benchmarks.md}; with {@code --print} only prints them. Progress goes to the
+ * standard error.
  */
 public final class Bench {
-    private static final int SECONDS = 20;
-
     private Bench() { }
 
     public static void main(String[] args) throws IOException, InterruptedException {
-        Path folder = Path.of(args[0]).toAbsolutePath().normalize();
-        List<String> parts = new ArrayList<>();
-        int seconds = SECONDS;
-        boolean print = false;
-        for (int a = 1; a < args.length; a++) {
-            switch (args[a]) {
-                case "--seconds" -> seconds = Integer.parseInt(args[++a]);
-                case "--print" -> print = true;
-                case "demo", "random", "start" -> parts.add(args[a]);
-                default -> throw new IllegalArgumentException(
-                        args[a] + " -> demo, random, start, --seconds N or --print");
-            }
-        }
-        List<String> wanted = parts.isEmpty() ? List.of("demo", "random", "start") : parts;
-        Duration time = Duration.ofSeconds(seconds);
-        Sections document = new Sections(folder.resolve("docs/benchmarks.md"));
-        for (String part : wanted) {
-            String command = "./bench " + part
-                    + (seconds == SECONDS || part.equals("start") ? "" : " --seconds " + seconds);
+        Request request = Request.of(args);
+        Sections document = new Sections(request.folder().resolve("docs/benchmarks.md"));
+        for (Part part : request.parts()) {
             String load = Machine.load();
-            String figures = switch (part) {
-                case "demo" -> Weeks.demo(folder, time);
-                case "random" -> Weeks.random(time);
-                default -> Starts.measure(folder);
-            };
-            String section = Machine.line(command, load) + "\n\n" + figures;
+            long t0 = System.nanoTime();
+            String figures = part.figures(request);
+            long minutes = Math.round((System.nanoTime() - t0) / 6e10);
+            String section = Machine.line(request.command(part), load) + " Took " + Math.max(1, minutes)
+                    + " min.\n\n" + figures;
             System.out.println(section);
-            if (!print) {
-                document.put(part, section);
+            if (!request.print()) {
+                document.put(part.word(), section);
             }
         }
+    }
+
+    /** Tells on the standard error how far it is. */
+    static void tell(String what) {
+        System.err.println(what);
     }
 }

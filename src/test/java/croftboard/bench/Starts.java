@@ -1,6 +1,5 @@
 package croftboard.bench;
 
-import croftboard.plan.MeasuredWeek;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -27,10 +26,10 @@ final class Starts {
         this.scratch = scratch;
     }
 
-    static String measure(Path folder) throws IOException, InterruptedException {
+    static String measure(Request request) throws IOException, InterruptedException {
         Path scratch = Files.createTempDirectory("croftboard-bench");
         try {
-            return new Starts(folder, scratch).run();
+            return new Starts(request.folder(), scratch).run();
         } finally {
             Files.deleteIfExists(scratch.resolve("plan.json"));
             Files.deleteIfExists(scratch);
@@ -66,14 +65,14 @@ final class Starts {
     }
 
     private String table(Map<String, List<Double>> seconds) {
-        double bare = MeasuredWeek.median(seconds.values().iterator().next());
+        double bare = Figures.median(seconds.values().iterator().next());
         StringBuilder text = new StringBuilder("Wall clock, median of ").append(TIMES)
                 .append(" after one unmeasured; commands take turns.\n\n")
                 .append("| command | s | times the bare machine | lowest s | highest s |\n")
                 .append("|---|---:|---:|---:|---:|\n");
         seconds.forEach((name, all) -> {
-            double median = MeasuredWeek.median(all);
-            text.append(Weeks.row(name, two(median), String.format(Locale.ROOT, "%.1f", median / bare),
+            double median = Figures.median(all);
+            text.append(Figures.row(name, two(median), String.format(Locale.ROOT, "%.1f", median / bare),
                     two(java.util.Collections.min(all)), two(java.util.Collections.max(all))));
         });
         return text.toString();

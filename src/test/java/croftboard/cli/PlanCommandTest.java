@@ -136,6 +136,37 @@ class PlanCommandTest {
         assertThat(all.get("menu")).hasSize(12);
     }
 
+    @Test
+    void json_beginsWithTheFigures_secondsNeverEnterThePlanFile() throws IOException {
+        Desk desk = new Desk(folder, Desk.always(true));
+        JsonNode all = new ObjectMapper().readTree(desk.run("plan", "2027-W33", "--format", "json").out());
+        assertThat(all.fieldNames()).toIterable().startsWith("week", "valueCents", "boundCents", "seconds", "steps",
+                "verdict", "localShare");
+        assertThat(all.get("valueCents").longValue()).isEqualTo(333_632);
+        assertThat(all.get("seconds").doubleValue()).isBetween(0.0, 3_600.0);
+        assertThat(all.get("localShare").doubleValue()).isBetween(0.0, 1.0);
+        assertThat(Files.readString(desk.book.resolve("plans/2027-W33/1.json"))).doesNotContain("econds");
+        JsonNode shown = new ObjectMapper().readTree(desk.run("show", "2027-W33", "--format", "json").out());
+        assertThat(shown.get("seconds")).isNull();
+        assertThat(shown.get("boundCents")).isEqualTo(all.get("boundCents"));
+    }
+
+    @Test
+    void prove_asksForItForFiveMinutes_andTheScreenSaysHowItEnded() {
+        List<PlanRequest> asked = new ArrayList<>();
+        Desk desk = new Desk(folder, (book, now, request) -> {
+            asked.add(request);
+            return Desk.always(true).plan(book, now, request);
+        });
+        Desk.Run run = desk.run("plan", "2027-W33", "--prove");
+        assertThat(run.out()).containsAnyOf("Proved: no plan can be worth more than 0.1 %", "Not proved");
+        desk.run("plan", "2027-W33", "--prove", "--time", "7min");
+        desk.run("plan", "2027-W33");
+        assertThat(asked).extracting(PlanRequest::prove).containsExactly(true, true, false);
+        assertThat(asked).extracting(r -> r.time().toSeconds()).containsExactly(300L, 420L, 20L);
+        assertThat(desk.run("plan", "2027-W33", "--prove", "--steps", "9").err()).contains("by the clock");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"2027-W60", "next", "--time=20x", "--time=99h", "--steps=0", "--keep=mon", "--seed=x",
         "--from=2027-W33@0", "--from=2027-W01", "--format=csv", "--format=pdf", "--unknown"})

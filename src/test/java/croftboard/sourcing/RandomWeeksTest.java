@@ -80,4 +80,25 @@ class RandomWeeksTest {
         long root = JointRoot.bound(week, nothing, new int[week.offers().size()], 0, 1).orElseThrow();
         assertThat(root).isLessThanOrEqualTo(relaxed);
     }
+
+    @Test
+    void jointRoot_sameNodes_sameBound_andMoreNodesNoLooser() {
+        WeekProblem week = RandomWeek.small(2);
+        int[] nothing = croftboard.need.Enumeration.nothing(week);
+        int[] packs = new int[week.offers().size()];
+        long one = JointRoot.bound(week, nothing, packs, 0, 3).orElseThrow();
+        assertThat(JointRoot.bound(week, nothing, packs, 0, 3).orElseThrow()).isEqualTo(one);
+        assertThat(JointRoot.bound(week, nothing, packs, 0, 12).orElseThrow()).isLessThanOrEqualTo(one);
+    }
+
+    /** Without a limit it would go on for hours. */
+    @Test
+    void jointRoot_told_endsWithWhatIsProvedSoFar() {
+        WeekProblem week = RandomWeek.small(1);
+        int[] nothing = croftboard.need.Enumeration.nothing(week);
+        long end = System.nanoTime() + 4_000_000_000L;
+        JointRoot.Found found = JointRoot.look(week, nothing, new int[week.offers().size()], 0, 0,
+                () -> System.nanoTime() > end);
+        assertThat(found.boundCents().orElse(Long.MAX_VALUE)).isGreaterThan(0);
+    }
 }
