@@ -76,8 +76,8 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
             ProblemBuilder.Built built = ProblemBuilder.build(book, plan.week(), keptDishes(), given, LostProduction.asOf(plan),
                     new Altered(notSold(), madeBatches(), again));
             WeekProblem open = frozenSlots(built.problem());
-            SupplyChanges supply = new SupplyChanges(book, plan, past, open, faults);
-            WeekProblem bought = supply.apply(changes);
+            SupplyChanges supply = new SupplyChanges(book, plan, past, open, changes, faults);
+            WeekProblem bought = supply.apply();
             WeekProblem changed = new WishChanges(faults).apply(new HandsChanges(book, bought, faults).apply(changes),
                     changes, frozen.keySet());
             int[] start = start(changed);

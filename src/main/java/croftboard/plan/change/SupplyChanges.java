@@ -10,7 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.IntPredicate;
 
 /**
  * What can be bought under changed facts. An order past its cut-off stands as it was sent, or as it was brought; a delivery
@@ -22,20 +22,24 @@ final class SupplyChanges {
     private final Past past;
     private final WeekProblem problem;
     private final List<String> faults;
+    private final List<Change> changes;
+    private final PlannedLines lines;
     private final List<WeekProblem.Offer> offers;
     private final List<WeekProblem.Delivery> deliveries;
 
-    SupplyChanges(Book book, WeekPlan plan, Past past, WeekProblem problem, List<String> faults) {
+    SupplyChanges(Book book, WeekPlan plan, Past past, WeekProblem problem, List<Change> changes, List<String> faults) {
         this.book = book;
         this.plan = plan;
         this.past = past;
         this.problem = problem;
+        this.changes = changes;
         this.faults = faults;
-        this.offers = new ArrayList<>(problem.offers());
-        this.deliveries = new ArrayList<>(problem.deliveries());
+        this.lines = new PlannedLines(problem, plan, o -> closed(o.vendor(), o.cutOff(), o.delivery()));
+        this.offers = lines.offers;
+        this.deliveries = lines.deliveries;
     }
 
-    WeekProblem apply(List<Change> changes) {
+    WeekProblem apply() {
         freeze();
         for (Change c : changes) {
             if (c instanceof Change.Got got) {
@@ -72,7 +76,13 @@ final class SupplyChanges {
     }
 
     private boolean closed(WeekProblem.Delivery d) {
-        return past.cutOff(d.cutOff()) || past.day(date(d));
+        return closed(d.vendor(), d.cutOff(), date(d));
+    }
+
+    /** What comes late comes as it was ordered, also before its cut-off. */
+    private boolean closed(String vendor, java.time.LocalDateTime cutOff, LocalDate delivery) {
+        return past.cutOff(cutOff) || past.day(delivery) || changes.stream().anyMatch(c -> c instanceof Change.Late late
+                && late.vendor().equals(vendor) && late.day() == delivery.getDayOfWeek());
     }
 
     /** Orders past their cut-off are what they are; their minimum is met or forgiven. */
@@ -84,20 +94,10 @@ final class SupplyChanges {
             }
         }
         for (int o = 0; o < offers.size(); o++) {
-            WeekProblem.Offer offer = offers.get(o);
-            if (closed(delivery(offer))) {
-                int packs = planned(offer);
-                offers.set(o, packs(offer, packs, packs));
+            if (closed(delivery(offers.get(o)))) {
+                offers.set(o, packs(offers.get(o), lines.of(o), lines.of(o)));
             }
         }
-    }
-
-    private int planned(WeekProblem.Offer offer) {
-        WeekProblem.Delivery d = delivery(offer);
-        return plan.orders().stream().filter(x -> x.vendor().equals(d.vendor()) && x.delivery().equals(date(d)))
-                .flatMap(x -> x.lines().stream())
-                .filter(l -> l.item().equals(item(offer)) && l.pack().equals(offer.pack()))
-                .mapToInt(WeekPlan.OrderLine::packs).sum();
     }
 
     private static WeekProblem.Offer packs(WeekProblem.Offer o, int least, int most) {
@@ -111,14 +111,14 @@ final class SupplyChanges {
                 o.onList());
     }
 
-    private boolean on(WeekProblem.Offer o, DayOfWeek day) {
-        return date(delivery(o)).getDayOfWeek() == day;
+    private boolean on(int o, DayOfWeek day) {
+        return date(delivery(offers.get(o))).getDayOfWeek() == day;
     }
 
     /** What was ordered is brought only in part. Two packs of one item: the larger number is cut last. */
     private void got(Change.Got got) {
-        List<Integer> hit = which(o -> o.vendor().equals(got.vendor()) && item(o).equals(got.item())
-                && got.day().map(d -> on(o, d)).orElse(true) && planned(o) > 0 && !arrivedLongAgo(o));
+        List<Integer> hit = which(o -> sells(o, got.vendor(), got.item())
+                && got.day().map(d -> on(o, d)).orElse(true) && lines.of(o) > 0 && !arrivedLongAgo(o));
         if (hit.isEmpty()) {
             faults.add("\"" + got.sentence() + "\": the plan orders no " + got.item() + " from " + got.vendor()
                     + got.day().map(d -> " for that day").orElse("") + " -> " + ordered(got.vendor()));
@@ -130,7 +130,7 @@ final class SupplyChanges {
                     + ChangeSentence.day(date(delivery(offers.get(hit.get(0)))).getDayOfWeek()));
             return;
         }
-        int ordered = hit.stream().mapToInt(o -> planned(offers.get(o))).sum();
+        int ordered = hit.stream().mapToInt(lines::of).sum();
         if (got.packs() > ordered) {
             faults.add("\"" + got.sentence() + "\": only " + ordered + " were ordered -> at most " + ordered
                     + "; more on offer: " + got.vendor() + "/" + got.item() + " more PACKS at $PRICE DAY");
@@ -138,15 +138,24 @@ final class SupplyChanges {
         }
         int left = got.packs();
         for (int o : hit) {
-            int packs = Math.min(left, planned(offers.get(o)));
+            int packs = Math.min(left, lines.of(o));
             left -= packs;
+            lines.set(o, packs);
             offers.set(o, packs(offers.get(o), packs, packs));
             forgive(offers.get(o).delivery());
         }
     }
 
-    private boolean arrivedLongAgo(WeekProblem.Offer o) {
-        return date(delivery(o)).isBefore(past.now().toLocalDate());
+    private boolean sells(int o, String vendor, String item) {
+        return offers.get(o).vendor().equals(vendor) && item(offers.get(o)).equals(item);
+    }
+
+    private boolean over(int o) {
+        return past.day(date(delivery(offers.get(o))));
+    }
+
+    private boolean arrivedLongAgo(int o) {
+        return date(delivery(offers.get(o))).isBefore(past.now().toLocalDate());
     }
 
     private String ordered(String vendor) {
@@ -162,10 +171,10 @@ final class SupplyChanges {
         deliveries.set(v, new WeekProblem.Delivery(d.vendor(), d.day(), d.cutOff(), 0, d.feeCents(), d.forced()));
     }
 
-    private List<Integer> which(Predicate<WeekProblem.Offer> wanted) {
+    private List<Integer> which(IntPredicate wanted) {
         List<Integer> all = new ArrayList<>();
         for (int o = 0; o < offers.size(); o++) {
-            if (wanted.test(offers.get(o))) {
+            if (wanted.test(o)) {
                 all.add(o);
             }
         }
@@ -173,8 +182,8 @@ final class SupplyChanges {
     }
 
     private void bringsNothing(Change change, String vendor, Optional<DayOfWeek> day) {
-        List<Integer> hit = which(o -> o.vendor().equals(vendor) && day.map(d -> on(o, d)).orElse(true)
-                && !past.day(date(delivery(o))));
+        List<Integer> hit = which(o -> offers.get(o).vendor().equals(vendor) && day.map(d -> on(o, d)).orElse(true)
+                && !over(o));
         if (hit.isEmpty()) {
             faults.add("\"" + change.sentence() + "\": no delivery of " + vendor + " is still to come"
                     + day.map(d -> " on that day").orElse("") + " -> "
@@ -184,13 +193,12 @@ final class SupplyChanges {
     }
 
     private void itemOut(Change.ItemOut out) {
-        which(o -> item(o).equals(out.item()) && !past.day(date(delivery(o))))
+        which(o -> item(offers.get(o)).equals(out.item()) && !over(o))
                 .forEach(o -> offers.set(o, packs(offers.get(o), 0, 0)));
     }
 
     private void price(Change.Price price) {
-        List<Integer> hit = which(o -> o.vendor().equals(price.vendor()) && item(o).equals(price.item())
-                && !past.day(date(delivery(o))));
+        List<Integer> hit = which(o -> sells(o, price.vendor(), price.item()) && !over(o));
         if (hit.isEmpty()) {
             faults.add("\"" + price.sentence() + "\": " + price.vendor() + " brings no " + price.item()
                     + " any more this week -> an item of a delivery still to come");
@@ -200,8 +208,8 @@ final class SupplyChanges {
 
     /** What was ordered for one day comes on another; nothing more can be ordered with it. */
     private void late(Change.Late late) {
-        List<Integer> hit = which(o -> o.vendor().equals(late.vendor()) && on(o, late.day()) && planned(o) > 0
-                && !arrivedLongAgo(o));
+        List<Integer> hit = which(o -> offers.get(o).vendor().equals(late.vendor()) && on(o, late.day())
+                && lines.of(o) > 0 && !arrivedLongAgo(o));
         if (hit.isEmpty()) {
             faults.add("\"" + late.sentence() + "\": nothing is ordered from " + late.vendor() + " for that day -> "
                     + ordered(late.vendor()));
@@ -214,16 +222,16 @@ final class SupplyChanges {
                     + ChangeSentence.day(late.day()));
             return;
         }
-        int v = deliveries.size();
-        deliveries.add(new WeekProblem.Delivery(from.vendor(), day, from.cutOff(), 0, from.feeCents(), from.forced()));
+        int v = lines.delivery(new WeekProblem.Delivery(from.vendor(), day, from.cutOff(), 0, from.feeCents(), from.forced()));
+        forgive(v);
         for (int o : hit) {
             WeekProblem.Offer old = offers.get(o);
-            int packs = planned(old);
-            offers.set(o, packs(old, 0, 0));
-            offers.add(new WeekProblem.Offer(old.vendor(), old.item(), v, old.pack(), old.packMg(), old.tiers(), packs,
-                    packs, old.locality(), old.whyLocal(), old.onList()));
+            int packs = lines.of(o);
+            lines.set(o, 0);
+            lines.add(new WeekProblem.Offer(old.vendor(), old.item(), v, old.pack(), old.packMg(), old.tiers(), packs,
+                    packs, old.locality(), old.whyLocal(), old.onList()), packs);
         }
-        which(o -> o.delivery() == deliveries.indexOf(from)).forEach(o -> offers.set(o, packs(offers.get(o), 0, 0)));
+        which(o -> deliveries.get(offers.get(o).delivery()).equals(from)).forEach(o -> offers.set(o, packs(offers.get(o), 0, 0)));
     }
 
     /** Packs beyond what was announced, at their own price; they come with the vendor's delivery or alone. */
@@ -236,26 +244,28 @@ final class SupplyChanges {
                     + " in farms/ this week -> add the offer there first" : "that day is over -> a day still to come"));
             return;
         }
+        if (plan.orders().stream().anyMatch(o -> o.vendor().equals(more.vendor()) && o.delivery().equals(when)
+                && past.cutOff(o.cutOff())) && earlier(more)) {
+            return;
+        }
         int day = Math.toIntExact(ChronoUnit.DAYS.between(problem.firstDay(), when));
-        int v = -1;
-        for (int k = 0; k < deliveries.size(); k++) {
-            v = deliveries.get(k).vendor().equals(more.vendor()) && deliveries.get(k).day() == day ? k : v;
-        }
-        if (v < 0) {
-            v = deliveries.size();
-            deliveries.add(new WeekProblem.Delivery(more.vendor(), day, past.now(), 0,
-                    book.vendor(more.vendor()).fee().value(), false));
-        }
+        int v = lines.delivery(new WeekProblem.Delivery(more.vendor(), day, past.now(), 0,
+                book.vendor(more.vendor()).fee().value(), false));
         WeekProblem.Offer o = like.get();
-        offers.add(new WeekProblem.Offer(o.vendor(), o.item(), v, o.pack(), o.packMg(),
+        lines.add(new WeekProblem.Offer(o.vendor(), o.item(), v, o.pack(), o.packMg(),
                 List.of(new WeekProblem.Tier(1, more.price().value())), 0, more.packs(), o.locality(), o.whyLocal(),
-                o.onList()));
+                o.onList()), 0);
+    }
+
+    /** The plan was changed for it before: what it took of it is among its orders. */
+    private boolean earlier(Change change) {
+        return plan.inputs().revision().map(r -> r.changes().contains(change.sentence())).orElse(false);
     }
 
     /** At least so many packs, from the deliveries still open, soonest first. */
     private void buy(Change.Buy buy) {
         int left = buy.packs();
-        for (int o : which(x -> x.vendor().equals(buy.vendor()) && item(x).equals(buy.item()) && !closed(delivery(x)))) {
+        for (int o : which(x -> sells(x, buy.vendor(), buy.item()) && !closed(delivery(offers.get(x))))) {
             int packs = Math.min(left, offers.get(o).maxPacks());
             left -= packs;
             offers.set(o, packs(offers.get(o), Math.max(packs, offers.get(o).minPacks()), offers.get(o).maxPacks()));

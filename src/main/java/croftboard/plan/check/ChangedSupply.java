@@ -24,7 +24,7 @@ final class ChangedSupply {
     List<Comes> fixedLines(String vendor, LocalDate delivery) {
         List<Comes> all = new ArrayList<>();
         for (WeekPlan.Order order : revised.base().orders()) {
-            if (order.vendor().equals(vendor) && revised.fixed(order) && comesOn(order).equals(Optional.of(delivery))) {
+            if (order.vendor().equals(vendor) && (revised.fixed(order) || late(order)) && comesOn(order).equals(Optional.of(delivery))) {
                 order.lines().forEach(l -> {
                     int packs = packs(order, l);
                     if (packs > 0) {
@@ -34,6 +34,12 @@ final class ChangedSupply {
             }
         }
         return all;
+    }
+
+    /** What comes late comes as it was ordered, also before its cut-off. */
+    private boolean late(WeekPlan.Order order) {
+        return revised.changes().stream().anyMatch(c -> c instanceof Change.Late late && late.vendor().equals(order.vendor())
+                && late.day() == order.delivery().getDayOfWeek());
     }
 
     /** Empty: nothing comes of it. */

@@ -38,7 +38,7 @@ final class RevisedOrdersCheck {
             }
             report.findIf(order.lines().isEmpty(), where + ": it has no line");
             List<ChangedSupply.Comes> fixed = new ArrayList<>(supply.fixedLines(order.vendor(), order.delivery()));
-            boolean closed = revised.fixed(order.cutOff(), order.delivery()) || !fixed.isEmpty();
+            boolean closed = revised.fixed(order.cutOff(), order.delivery());
             order.lines().forEach(l -> line(order, l, fixed, closed, vendor, where));
             fixed.forEach(f -> report.find(where + ": " + f.packs() + " " + f.pack() + " of " + f.item()
                     + " come of it, which are left out"));

@@ -56,6 +56,12 @@ class RepairsHoldTest {
         return sentence.substring(0, sentence.indexOf('/'));
     }
 
+    private static String lateByADay(String ordered) {
+        String day = ordered.substring(ordered.lastIndexOf(' ') + 1);
+        List<String> days = List.of("mon", "tue", "wed", "thu", "fri", "sat");
+        return vendorOf(ordered) + " late " + day + " until " + days.get(days.indexOf(day) + 1);
+    }
+
     private static String dishMade(String day) {
         return plan.menu().stream().filter(r -> r.days().size() > 1 && r.slot().startsWith(day)).findFirst()
                 .flatMap(WeekPlan.Served::recipe).orElseThrow();
@@ -77,7 +83,7 @@ class RepairsHoldTest {
             case "item out" -> List.of("item " + ordered(now, 0).replaceAll(".*/| got.*", "") + " out");
             case "batch lost" -> List.of("batch " + dishMade("mon") + " mon lost");
             case "price" -> List.of(ordered(now, 0).replaceAll(" got.*", "") + " price $99.00");
-            case "late" -> List.of(vendorOf(ordered(now, 0)) + " late " + ordered(now, 0).replaceAll(".* ", "") + " until sat");
+            case "late" -> List.of(lateByADay(ordered(now, 0)));
             case "lost" -> List.of("zucchini lost 1 lb");
             default -> List.of(ordered(now, 0).replaceAll(" got.*", "") + " more 5 at $2.00 thu");
         };
