@@ -32,7 +32,7 @@ public final class ProblemBuilder {
         this.calendar = new Calendar(book, week, altered.notSold());
         this.index = new WeekIndex(book);
         this.market = new Market(book, calendar, index, given, now);
-        this.facts = new RecipeFacts.Reader(book, market, index);
+        this.facts = new RecipeFacts.Reader(book, market, index, altered.swaps());
     }
 
     /**

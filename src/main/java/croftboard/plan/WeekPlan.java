@@ -51,8 +51,15 @@ public record WeekPlan(IsoWeek week, String fingerprint, Inputs inputs, List<Ser
      * @param of the version that was changed
      * @param now in the kitchen's zone: what was past then stayed
      * @param changes every fact that differs from what the first version was made with, one sentence each
+     * @param fewer by slot id: the share of the portions that a plan made anew would make, where fewer are made
+     * @param accepted dishes whose statement a substitute changes, which the manager has accepted
      */
-    public record Revision(int of, LocalDateTime now, List<String> changes) { }
+    public record Revision(int of, LocalDateTime now, List<String> changes, SortedMap<String, Ratio> fewer,
+            List<String> accepted) {
+        public Revision(int of, LocalDateTime now, List<String> changes) {
+            this(of, now, changes, new java.util.TreeMap<>(), List.of());
+        }
+    }
 
     /**
      * A slot and what stands there.

@@ -55,6 +55,15 @@ public final class WeekRun {
         return new Found(choice, orders.packs(), complete, orders.valueCents(), orders.bestForMenu(), Optional.empty(), "");
     }
 
+    /** Dishes and packs as they are. */
+    public static Found judged(WeekProblem problem, int[] choice, int[] packs) {
+        croftboard.need.Workload work = croftboard.need.Workload.of(problem, choice);
+        boolean complete = new MissingMusts(Names.IDS, problem, choice, packs, work,
+                croftboard.need.Buying.of(problem, work.needMg(), packs)).list().isEmpty();
+        return new Found(choice.clone(), packs.clone(), complete,
+                croftboard.need.Account.of(problem, choice, packs, work).value(), Optional.empty(), Optional.empty(), "");
+    }
+
     private static Found found(WeekSolver.Solved solved) {
         return new Found(solved.choice(), solved.orders().packs(), solved.complete(), solved.orders().valueCents(),
                 solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());

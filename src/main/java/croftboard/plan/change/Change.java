@@ -73,6 +73,14 @@ public sealed interface Change {
         }
     }
 
+    /** Packs beyond what a vendor had announced, and all of them are taken. @param price cents a pack. @param day delivered on */
+    record Take(String vendor, String item, int packs, Cents price, DayOfWeek day) implements Change {
+        @Override
+        public <T> T to(Listener<T> listener) {
+            return listener.take(this);
+        }
+    }
+
     /** Part of what is in the house is lost: spoiled, dropped, miscounted. @param day empty: today */
     record Lost(String item, Amount amount, Optional<DayOfWeek> day) implements Change {
         @Override
@@ -166,6 +174,8 @@ public sealed interface Change {
         T notSent(NotSent c);
 
         T more(More c);
+
+        T take(Take c);
 
         T lost(Lost c);
 

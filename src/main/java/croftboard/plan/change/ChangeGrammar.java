@@ -75,6 +75,9 @@ public final class ChangeGrammar {
         form("VENDOR/ITEM more PACKS at $PRICE DAY", "the vendor has more packs than announced, delivered that day",
                 "OFFER more COUNT at MONEY DAY", (g, m, f) -> new Change.More(g.vendor(m.group(1), f), g.item(m.group(2), f),
                         count(m.group(3), f), cents(m.group(4), f), day(m.group(5))));
+        form("VENDOR/ITEM take PACKS at $PRICE DAY", "the same, and all of them are taken",
+                "OFFER take COUNT at MONEY DAY", (g, m, f) -> new Change.Take(g.vendor(m.group(1), f), g.item(m.group(2), f),
+                        count(m.group(3), f), cents(m.group(4), f), day(m.group(5))));
         form("VENDOR out [DAY]", "the vendor brings nothing (that day, or at all any more)",
                 "(?:vendor )?WORD out(?: DAY)?", ChangeGrammar::out);
         form("item ITEM out", "nobody can bring it any more: a crop has failed",
@@ -144,7 +147,7 @@ public final class ChangeGrammar {
     }
 
     private String nearestShape(String words) {
-        for (String key : List.of("got", "late", "price", "more", "lost", "batch", "closed", "sent", "cook", "equipment",
+        for (String key : List.of("got", "late", "price", "more", "take", "lost", "batch", "closed", "sent", "cook", "equipment",
                 "hands", "want", "buy", "out", "not")) {
             if (List.of(words.split(" ")).contains(key)) {
                 return String.join(", or ", FORMS.stream().map(f -> f.shape.shape())
@@ -152,6 +155,11 @@ public final class ChangeGrammar {
             }
         }
         return "such as hollow-brook/zucchini got 2, or closed thu; all of them: croftboard short --help";
+    }
+
+    /** Whether both can be so, said at different times: the same again is said anew. */
+    public boolean agree(Change earlier, Change now) {
+        return !earlier.equals(now) && !Contradiction.between(earlier, now) && !Contradiction.between(now, earlier);
     }
 
     /** Two sentences that cannot both be true. */

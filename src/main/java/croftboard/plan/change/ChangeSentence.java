@@ -54,6 +54,11 @@ final class ChangeSentence implements Change.Listener<String> {
     }
 
     @Override
+    public String take(Change.Take c) {
+        return c.vendor() + "/" + c.item() + " take " + c.packs() + " at " + money(c.price()) + " " + day(c.day());
+    }
+
+    @Override
     public String lost(Change.Lost c) {
         return c.item() + " lost " + c.amount().value() + " " + c.amount().unit().name()
                 + c.day().map(d -> " " + day(d)).orElse("");

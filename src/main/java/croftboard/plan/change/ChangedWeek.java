@@ -31,9 +31,10 @@ import java.util.TreeMap;
  * @param start the plan's own menu, -1 where it can no longer stand
  * @param standing what is made and served
  * @param faults what was said and cannot be so, in words; then nothing else is to be used
+ * @param variants by slot and number of candidate: which of them are the plan's dish with a substitute or in fewer portions
  */
 public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] start,
-        Standing standing, List<String> faults) {
+        Standing standing, List<String> faults, Map<Integer, Map<Integer, Variants.Variant>> variants) {
 
     /** Where batches that are made take what they were made of; no dish. */
     public static final String HOUSE = "house/made";
@@ -44,7 +45,13 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
      * @param now in the kitchen's zone
      */
     public static ChangedWeek of(Book book, WeekPlan plan, Given given, List<Change> changes, LocalDateTime now) {
-        return new Changing(book, plan, given, changes, new Past(now)).run();
+        return of(book, plan, given, changes, now, false);
+    }
+
+    /** @param accept a substitute may change what must be said of a dish */
+    public static ChangedWeek of(Book book, WeekPlan plan, Given given, List<Change> changes, LocalDateTime now,
+            boolean accept) {
+        return new Changing(book, plan, given, changes, new Past(now), accept).run();
     }
 
     private static final class Changing {
@@ -53,6 +60,7 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
         private final Given given;
         private final List<Change> changes;
         private final Past past;
+        private final boolean accept;
         private final List<String> faults = new ArrayList<>();
         private final Map<String, WeekPlan.Served> frozen = new TreeMap<>();
         private final Map<String, LocalDate> again = new TreeMap<>();
@@ -60,7 +68,8 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
         private final Set<WeekPlan.Batch> spoiled = new HashSet<>();
         private final List<LostProduction> lostProductions = new ArrayList<>();
 
-        Changing(Book book, WeekPlan plan, Given given, List<Change> changes, Past past) {
+        Changing(Book book, WeekPlan plan, Given given, List<Change> changes, Past past, boolean accept) {
+            this.accept = accept;
             this.book = book;
             this.plan = plan;
             this.given = given;
@@ -73,16 +82,21 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
             plan.menu().stream().filter(this::isFrozen).forEach(row -> frozen.put(row.slot(), row));
             changes.stream().filter(Change.BatchLost.class::isInstance).map(Change.BatchLost.class::cast)
                     .forEach(this::lose);
+            Altered altered = new Altered(notSold(), madeBatches(), again, EveryLine.of(plan));
             ProblemBuilder.Built built = ProblemBuilder.build(book, plan.week(), keptDishes(), given, LostProduction.asOf(plan),
-                    new Altered(notSold(), madeBatches(), again));
+                    altered);
             WeekProblem open = frozenSlots(built.problem());
             SupplyChanges supply = new SupplyChanges(book, plan, past, open, changes, faults);
             WeekProblem bought = supply.apply();
             WeekProblem changed = new WishChanges(faults).apply(new HandsChanges(book, bought, faults).apply(changes),
                     changes, frozen.keySet());
-            int[] start = start(changed);
-            ProblemBuilder.Built as = new ProblemBuilder.Built(changed, built.keptFaults(), built.swaps(), built.gone());
-            return new ChangedWeek(as, priced(changed, start), start, new Standing(frozen, batches, Set.of(HOUSE), plan.orders()), faults.stream().filter(this::ofNow).toList());
+            Variants variants = new Variants(book, plan, given, altered, changed,
+                    dayNumber(changed, past.firstOpenDay()), accept);
+            WeekProblem all = variants.add(changes.isEmpty() ? Set.of() : Concerned.items(book, plan, changes));
+            int[] start = start(all);
+            ProblemBuilder.Built as = new ProblemBuilder.Built(all, built.keptFaults(), built.swaps(), built.gone());
+            return new ChangedWeek(as, priced(all, start, variants.found()), start, new Standing(frozen, batches,
+                    Set.of(HOUSE), plan.orders()), faults.stream().filter(this::ofNow).toList(), variants.found());
         }
 
         /** The plan was changed for it before. */
@@ -220,17 +234,24 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
             Map<String, String> planned = plan.choices();
             for (int s = 0; s < choice.length; s++) {
                 WeekProblem.Slot slot = p.slots().get(s);
-                for (int k = 0; k < slot.candidates().size(); k++) {
-                    if (slot.id().equals(HOUSE) || slot.candidates().get(k).recipe().equals(planned.get(slot.id()))) {
-                        choice[s] = k;
-                    }
+                for (int k = slot.candidates().size() - 1; k >= 0; k--) {
+                    boolean own = slot.id().equals(HOUSE) || slot.candidates().get(k).recipe().equals(planned.get(slot.id()));
+                    boolean better = choice[s] < 0 || !asPlanned(slot, choice[s]);
+                    choice[s] = own && better ? k : choice[s];
                 }
             }
             return choice;
         }
 
+        /** In as many batches as the plan makes. */
+        private boolean asPlanned(WeekProblem.Slot slot, int k) {
+            List<Ratio> planned = plan.menu().stream().filter(r -> r.slot().equals(slot.id()))
+                    .flatMap(r -> r.productions().stream()).map(WeekPlan.Production::batches).toList();
+            return slot.candidates().get(k).productions().stream().map(WeekProblem.Production::batches).toList().equals(planned);
+        }
+
         /** A change costs what the kitchen says, unless the plan's own dish can no longer stand there. */
-        private WeekProblem priced(WeekProblem p, int[] start) {
+        private WeekProblem priced(WeekProblem p, int[] start, Map<Integer, Map<Integer, Variants.Variant>> variants) {
             long price = book.kitchen().promises().change().value();
             List<WeekProblem.Slot> slots = new ArrayList<>();
             for (int s = 0; s < start.length; s++) {
@@ -238,7 +259,10 @@ public record ChangedWeek(ProblemBuilder.Built built, WeekProblem priced, int[] 
                 List<WeekProblem.Candidate> all = new ArrayList<>();
                 for (int k = 0; k < slot.candidates().size(); k++) {
                     WeekProblem.Candidate c = slot.candidates().get(k);
-                    all.add(k == start[s] || slot.id().equals(HOUSE) ? c : Problems.worthLess(c, price));
+                    boolean same = k == start[s] || slot.id().equals(HOUSE);
+                    boolean own = start[s] >= 0 && c.recipe().equals(slot.candidates().get(start[s]).recipe());
+                    Optional<Variants.Variant> variant = Optional.ofNullable(variants.getOrDefault(s, Map.of()).get(k));
+                    all.add(same ? c : Problems.worthLess(c, own ? ChangePrices.ofOwn(price, variant) : price));
                 }
                 slots.add(new WeekProblem.Slot(slot.id(), slot.line(), slot.serviceDays(), slot.free(),
                         slot.emptyCents() + (start[s] < 0 ? 0 : price), slot.mayBeEmpty(), all));

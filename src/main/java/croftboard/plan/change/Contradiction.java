@@ -37,6 +37,7 @@ final class Contradiction {
         return out.day().isEmpty() && (other instanceof Change.Got g && g.vendor().equals(out.vendor()) && g.packs() > 0
                 || other instanceof Change.Late l && l.vendor().equals(out.vendor())
                 || other instanceof Change.More m && m.vendor().equals(out.vendor())
+                || other instanceof Change.Take t && t.vendor().equals(out.vendor())
                 || other instanceof Change.Buy b && b.vendor().equals(out.vendor()));
     }
 }

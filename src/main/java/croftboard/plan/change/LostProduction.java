@@ -41,7 +41,7 @@ record LostProduction(WeekPlan.Served row, WeekPlan.Production production) {
         SortedMap<LocalDate, Ratio> made = new TreeMap<>();
         row.productions().forEach(p -> made.put(p.made(), p.batches()));
         WeekProblem p = ProblemBuilder.build(book, plan.week(), Map.of(row.slot(), row.recipe().orElseThrow()), given,
-                asOf(plan), new Altered(Set.of(), Map.of(row.slot(), made), Map.of())).problem();
+                asOf(plan), new Altered(Set.of(), Map.of(row.slot(), made), Map.of(), EveryLine.of(plan))).problem();
         WeekProblem.Candidate whole = p.slots().stream().filter(s -> s.id().equals(row.slot()))
                 .flatMap(s -> s.candidates().stream()).findFirst().orElseThrow();
         int day = day(p, production.made());

@@ -97,8 +97,14 @@ final class Mend {
     }
 
     private void replacements(WeekProblem.Slot slot, Set<Integer> items, List<int[]> menus, int[] menu, int s) {
+        WeekProblem.Candidate own = slot.candidates().get(menu[s]);
+        for (int k = 0; k < slot.candidates().size(); k++) {
+            if (k != menu[s] && slot.candidates().get(k).dish() == own.dish() && taken(slot.candidates().get(k), items) < taken(own, items)) {
+                menus.add(with(menu, s, k));
+            }
+        }
         java.util.stream.IntStream.range(0, slot.candidates().size()).boxed()
-                .filter(k -> !takes(slot.candidates().get(k), items) && free(menu, s, slot.candidates().get(k)))
+                .filter(k -> slot.candidates().get(k).dish() != own.dish() && !takes(slot.candidates().get(k), items) && free(menu, s, slot.candidates().get(k)))
                 .sorted(Comparator.comparingLong((Integer k) -> -slot.candidates().get(k).valueCents())
                         .thenComparing(k -> k)).limit(OTHERS).forEach(k -> menus.add(with(menu, s, k)));
         if (slot.mayBeEmpty()) {
@@ -108,6 +114,10 @@ final class Mend {
 
     private static boolean takes(WeekProblem.Candidate dish, Set<Integer> items) {
         return dish.loose().stream().anyMatch(n -> items.contains(n.item()));
+    }
+
+    private static long taken(WeekProblem.Candidate dish, Set<Integer> items) {
+        return dish.loose().stream().filter(n -> items.contains(n.item())).mapToLong(WeekProblem.LooseNeed::mg).sum();
     }
 
     /** The gap between two servings of a dish holds. */

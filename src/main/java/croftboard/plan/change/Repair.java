@@ -1,11 +1,19 @@
 package croftboard.plan.change;
 
 import croftboard.book.Book;
+import croftboard.measure.Ratio;
 import croftboard.menu.MenuSearch;
+import croftboard.need.Account;
 import croftboard.need.WeekProblem;
+import croftboard.need.Workload;
+import croftboard.plan.ProblemBuilder;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.WeekRun;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
@@ -17,14 +25,22 @@ public final class Repair {
     private static final int FIRST_ROUNDS = 2_000;
     private static final int FIRST_TRIES = 40_000;
     private static final int FIRST_MEMORY = 12;
-    /** A changed order line costs a quarter of a changed dish: a call and a corrected sheet; common practice, no source. */
-    private static final int LINES_A_DISH = 4;
     private final Book book;
     private final WeekPlan plan;
     private final ChangedWeek week;
     private final int[] before;
     private final long lineCents;
     private final WeekPlan.Revision revision;
+
+    /**
+     * A way out, settled.
+     *
+     * @param choice dish of each slot, for a search that goes on from it
+     * @param atMostBetter no other menu of the open rest, each change at its price, is worth more than so much more, cents;
+     *     empty: nothing proved
+     * @param worth value less the price of every change, cents
+     */
+    public record Settled(WeekPlan plan, int[] choice, Optional<Long> atMostBetter, long worth) { }
 
     /** @param week without faults. @param revision what is written into the new version */
     public Repair(Book book, WeekPlan plan, ChangedWeek week, WeekPlan.Revision revision) {
@@ -36,15 +52,21 @@ public final class Repair {
         this.week = week;
         this.revision = revision;
         this.before = PlanPacks.of(week.built().problem(), plan);
-        this.lineCents = book.kitchen().promises().change().value() / LINES_A_DISH;
+        this.lineCents = ChangePrices.orderLine(book.kitchen().promises().change().value());
     }
 
     /** Complete whenever a search of a moment finds a way. */
     public WeekPlan atOnce(long seed) {
-        return named(quick(seed));
+        return named(calmed(quick(seed)));
     }
 
     private WeekRun.Found quick(long seed) {
+        if (EveryWay.suits(week.priced())) {
+            Optional<WeekRun.Found> best = new EveryWay(week.priced(), before, lineCents).best();
+            if (best.isPresent()) {
+                return best.get();
+            }
+        }
         WeekRun.Found own = WeekRun.orders(week.priced(), week.start(), seed, FIRST_ROUNDS);
         if (own.complete()) {
             return own;
@@ -61,27 +83,80 @@ public final class Repair {
 
     /** @param better told each better plan on the way */
     public WeekPlan settled(WeekRun.Effort effort, Consumer<WeekPlan> better) {
-        WeekRun.Found first = quick(effort.seed());
-        WeekPlan best = named(first);
-        WeekPlan found = named(WeekRun.solve(week.priced(), first.choice(), effort, f -> better.accept(named(f))));
-        boolean wins = found.complete() && !best.complete()
-                || found.complete() == best.complete() && calmWorth(found) > calmWorth(best);
-        return wins ? found : best;
+        return settle(effort, better).plan();
+    }
+
+    /** @param better told each better plan on the way */
+    public Settled settle(WeekRun.Effort effort, Consumer<WeekPlan> better) {
+        WeekRun.Found first = calmed(quick(effort.seed()));
+        WeekRun.Found raw = WeekRun.solve(week.priced(), first.choice(), effort, f -> better.accept(named(calmed(f))));
+        WeekRun.Found found = calmed(raw);
+        boolean wins = found.complete() && !first.complete()
+                || found.complete() == first.complete() && calmWorth(found) > calmWorth(first);
+        WeekRun.Found best = wins ? found : first;
+        Optional<Long> gap = best.complete() ? raw.bestAtAll().map(b -> Math.max(0, b - pricedWorth(best)))
+                : Optional.empty();
+        return new Settled(named(best), best.choice(), gap, calmWorth(best));
+    }
+
+    /** The rest of the week planned anew from now on, as if nobody worked from the plan: no change has a price. */
+    public WeekPlan anew(int[] start, WeekRun.Effort effort) {
+        WeekRun.Found found = WeekRun.solve(week.built().problem(), start, effort, f -> { });
+        WeekRun.Found own = WeekRun.orders(week.built().problem(), start, effort.seed(), FIRST_ROUNDS);
+        return named(own.complete() && (!found.complete() || own.valueCents() > found.valueCents()) ? own : found);
+    }
+
+    WeekRun.Found calmed(WeekRun.Found found) {
+        if (!found.complete()) {
+            return found;
+        }
+        int[] packs = new StayPut(week.built().problem(), found.choice(), before, lineCents).calm(found.packs());
+        return new WeekRun.Found(found.choice(), packs, true, found.valueCents(), found.bestForMenu(), found.bestAtAll(),
+                found.how());
     }
 
     /** Value less the price of every dish and order line that differs from the plan's. */
-    private long calmWorth(WeekPlan now) {
-        Disturbance differs = Disturbance.between(plan, now);
-        return now.value() - book.kitchen().promises().change().value() * differs.dishes() - lineCents * differs.orderLines();
+    long calmWorth(WeekRun.Found found) {
+        int lines = 0;
+        for (int o = 0; o < before.length; o++) {
+            lines += found.packs()[o] == before[o] ? 0 : 1;
+        }
+        return pricedWorth(found) - lineCents * lines;
     }
 
-    private WeekPlan named(WeekRun.Found found) {
-        int[] packs = found.complete()
-                ? new StayPut(week.built().problem(), found.choice(), before, lineCents).calm(found.packs()) : found.packs();
+    private long pricedWorth(WeekRun.Found found) {
+        return Account.of(week.priced(), found.choice(), found.packs(), Workload.of(week.priced(), found.choice())).value();
+    }
+
+    WeekPlan named(WeekRun.Found found) {
         WeekPlan.Inputs was = plan.inputs();
+        Map<String, Map<String, String>> swaps = new TreeMap<>(week.built().swaps());
         WeekPlan.Inputs inputs = new WeekPlan.Inputs(was.seed(), was.tries(), was.rounds(), was.nodes(), was.kept(),
-                was.from(), was.gone(), Optional.of(revision));
-        return WeekRun.plan(book, plan.week(), week.built(), found.choice(), packs, week.standing(), inputs,
+                was.from(), was.gone(), Optional.of(revisionOf(found.choice(), swaps)));
+        ProblemBuilder.Built built = new ProblemBuilder.Built(week.built().problem(), List.of(), swaps, week.built().gone());
+        return WeekRun.plan(book, plan.week(), built, found.choice(), found.packs(), week.standing(), inputs,
                 new WeekPlan.Proof(Optional.empty(), Optional.empty(), found.how()));
+    }
+
+    private WeekPlan.Revision revisionOf(int[] choice, Map<String, Map<String, String>> swaps) {
+        TreeMap<String, Ratio> fewer = new TreeMap<>();
+        List<String> accepted = new ArrayList<>(plan.inputs().revision().map(WeekPlan.Revision::accepted).orElse(List.of()));
+        for (int s = 0; s < choice.length; s++) {
+            Variants.Variant v = week.variants().getOrDefault(s, Map.of()).get(choice[s]);
+            if (v != null) {
+                WeekProblem.Slot slot = week.built().problem().slots().get(s);
+                String recipe = slot.candidates().get(choice[s]).recipe();
+                v.fewer().ifPresent(share -> fewer.put(slot.id(), share));
+                if (!v.swaps().isEmpty()) {
+                    Map<String, String> all = new TreeMap<>(swaps.getOrDefault(recipe, Map.of()));
+                    all.putAll(Variants.everyLine(v.swaps()));
+                    swaps.put(recipe, all);
+                }
+                if (v.newStatement() && !accepted.contains(recipe)) {
+                    accepted.add(recipe);
+                }
+            }
+        }
+        return new WeekPlan.Revision(revision.of(), revision.now(), revision.changes(), fewer, List.copyOf(accepted));
     }
 }

@@ -55,7 +55,9 @@ final class SupplyChanges {
             } else if (c instanceof Change.Price price) {
                 price(price);
             } else if (c instanceof Change.More more) {
-                more(more);
+                more(more, more, 0);
+            } else if (c instanceof Change.Take take) {
+                more(take, new Change.More(take.vendor(), take.item(), take.packs(), take.price(), take.day()), take.packs());
             } else if (c instanceof Change.Buy buy) {
                 buy(buy);
             }
@@ -235,17 +237,17 @@ final class SupplyChanges {
     }
 
     /** Packs beyond what was announced, at their own price; they come with the vendor's delivery or alone. */
-    private void more(Change.More more) {
+    private void more(Change said, Change.More more, int least) {
         Optional<WeekProblem.Offer> like = offers.stream().filter(o -> o.vendor().equals(more.vendor())
                 && item(o).equals(more.item())).findFirst();
         LocalDate when = plan.week().monday().plusDays(more.day().getValue() - 1L);
         if (like.isEmpty() || past.day(when)) {
-            faults.add("\"" + more.sentence() + "\": " + (like.isEmpty() ? more.vendor() + " sells no " + more.item()
+            faults.add("\"" + said.sentence() + "\": " + (like.isEmpty() ? more.vendor() + " sells no " + more.item()
                     + " in farms/ this week -> add the offer there first" : "that day is over -> a day still to come"));
             return;
         }
         if (plan.orders().stream().anyMatch(o -> o.vendor().equals(more.vendor()) && o.delivery().equals(when)
-                && past.cutOff(o.cutOff())) && earlier(more)) {
+                && past.cutOff(o.cutOff())) && earlier(said)) {
             return;
         }
         int day = Math.toIntExact(ChronoUnit.DAYS.between(problem.firstDay(), when));
@@ -253,7 +255,7 @@ final class SupplyChanges {
                 book.vendor(more.vendor()).fee().value(), false));
         WeekProblem.Offer o = like.get();
         lines.add(new WeekProblem.Offer(o.vendor(), o.item(), v, o.pack(), o.packMg(),
-                List.of(new WeekProblem.Tier(1, more.price().value())), 0, more.packs(), o.locality(), o.whyLocal(),
+                List.of(new WeekProblem.Tier(1, more.price().value())), least, more.packs(), o.locality(), o.whyLocal(),
                 o.onList()), 0);
     }
 

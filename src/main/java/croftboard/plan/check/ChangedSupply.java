@@ -97,12 +97,15 @@ final class ChangedSupply {
                 || c instanceof Change.Late l && l.vendor().equals(vendor)
                 || c instanceof Change.NotSent n && n.vendor().equals(vendor)
                 || c instanceof Change.Buy b && b.vendor().equals(vendor) && b.item().equals(item)
+                || c instanceof Change.Take t && t.vendor().equals(vendor) && t.item().equals(item)
                 || c instanceof Change.More m && m.vendor().equals(vendor) && m.item().equals(item));
     }
 
     /** Packs above what was announced, at their own price. */
     Optional<Change.More> more(String vendor, String item, LocalDate delivery) {
-        return revised.changes().stream().filter(c -> c instanceof Change.More m && m.vendor().equals(vendor)
+        return revised.changes().stream().map(c -> c instanceof Change.Take t
+                        ? new Change.More(t.vendor(), t.item(), t.packs(), t.price(), t.day()) : c)
+                .filter(c -> c instanceof Change.More m && m.vendor().equals(vendor)
                 && m.item().equals(item) && revised.inWeek(m.day()).equals(delivery)).map(Change.More.class::cast).findFirst();
     }
 

@@ -6,6 +6,7 @@ import croftboard.plan.WeekPlan;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Checks a plan against its book, trusting nothing that made it: every must, every figure, all money. Runs after each
@@ -33,7 +34,8 @@ public final class PlanChecker {
                 "book: the plan was made from another state of the book; figures may differ for that reason");
         Days days = new Days(book, plan.week(), revised.map(Revised::notSold).orElse(Set.of()));
         Offered offered = new Offered(book, days, given, now);
-        Subject of = new Subject(book, plan, given, days, offered, new Making(book, offered), Slot.all(book, days, revised),
+        Subject of = new Subject(book, plan, given, days, offered, new Making(book, offered, revised.isEmpty() ? new TreeMap<>()
+                        : SwapsCheck.everyLine(plan.swaps())), Slot.all(book, days, revised),
                 revised);
         checkAll(of, new Counted(book, days, given), report);
         return report.verdict();

@@ -12,6 +12,7 @@ import java.util.Optional;
 /** Productions of every dish, how much is made, and what it is expected to bring. */
 final class PortionsCheck {
     private static final double SLACK = 1e-9;
+    private static final List<Ratio> SHARES = List.of(Ratio.of(3, 4), Ratio.of(1, 2));
     private static final double CENT_SLACK = 1e-5;
     private final Subject of;
     private final Report report;
@@ -121,11 +122,20 @@ final class PortionsCheck {
         double chance = tooFew / (tooFew + tooMany);
         Ratio low = batches(dish, Math.max(1, asked.enough(chance - SLACK)));
         Ratio high = batches(dish, Math.max(1, asked.enough(chance + SLACK)));
-        report.findIf(done.isEmpty() && !p.batches().equals(low) && !p.batches().equals(high), made + ": " + p.batches()
+        Optional<Ratio> share = of.revised().flatMap(r -> of.plan().inputs().revision())
+                .map(r -> r.fewer().get(run.id()));
+        boolean fewer = share.isPresent() && SHARES.contains(share.get()) && stoodThere(run, dish)
+                && List.of(low, high).stream().anyMatch(b -> b.times(share.get()).ceilTo(dish.batchStep()).equals(p.batches()));
+        report.findIf(done.isEmpty() && !fewer && !p.batches().equals(low) && !p.batches().equals(high), made + ": " + p.batches()
                 + " batches, derived again " + low);
         double sold = asked.sold(p.portions());
         sales.add(price * sold);
         left.add(brings * (p.portions() - sold));
+    }
+
+    /** Fewer portions are made only of what people already expect there. */
+    private boolean stoodThere(Slot.Run run, Recipe dish) {
+        return of.revised().flatMap(r -> r.row(run.id())).flatMap(WeekPlan.Served::recipe).equals(Optional.of(dish.id()));
     }
 
     private List<double[]> asked(Recipe dish, List<LocalDate> covered, Slot.Run run) {

@@ -15,7 +15,10 @@ final class InputsForm {
     }
 
     private static Out write(WeekPlan.Revision revision) {
-        return new Out().whole("of", revision.of()).word("now", revision.now()).words("changes", revision.changes());
+        Out fewer = new Out();
+        revision.fewer().forEach(fewer::ratio);
+        return new Out().whole("of", revision.of()).word("now", revision.now()).words("changes", revision.changes())
+                .object("fewer", fewer).words("accepted", revision.accepted());
     }
 
     /** @param format of the file: the first had no revisions */
@@ -26,6 +29,7 @@ final class InputsForm {
     }
 
     private static WeekPlan.Revision revision(In in) throws Unreadable {
-        return new WeekPlan.Revision(in.small("of"), in.moment("now"), in.words("changes"));
+        return new WeekPlan.Revision(in.small("of"), in.moment("now"), in.words("changes"),
+                in.object("fewer", all -> all.all(all::ratio)), in.words("accepted"));
     }
 }
