@@ -3,7 +3,6 @@ package croftboard.cli;
 import croftboard.cli.screen.Page;
 import croftboard.measure.IsoWeek;
 import java.nio.file.Path;
-import java.time.DayOfWeek;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,9 +23,9 @@ final class ConfirmedCommand implements Callable<Integer> {
 
     @Parameters(index = "2", arity = "0..1", paramLabel = "FILE", description = "the vendor's reply, kept beside the plan")
     private Path reply;
-    @Option(names = "--delivery", paramLabel = "DAY", converter = Typed.Day.class,
-            description = "which of its deliveries, such as mon; needed when there are several")
-    private DayOfWeek delivery;
+    @Option(names = "--delivery", paramLabel = "DAY", defaultValue = "",
+            description = "which of its deliveries, such as mon or 2027-08-16; needed when there are several")
+    private String delivery;
 
     @Mixin
     private BookAt at;

@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DayOfWeek;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +36,7 @@ final class OrderCommand {
     private record Found(int version, WeekPlan.Order order) { }
 
     /** @return what to say */
-    String sent(IsoWeek week, String vendor, DayOfWeek delivery) {
+    String sent(IsoWeek week, String vendor, String delivery) {
         Found found = find(week, vendor, delivery);
         LocalDateTime now = now();
         step(week, found, OrderLife.State.SENT, now, Optional.empty());
@@ -48,7 +47,7 @@ final class OrderCommand {
     }
 
     /** @param reply the vendor's own words; null: none kept */
-    String confirmed(IsoWeek week, String vendor, DayOfWeek delivery, Path reply) {
+    String confirmed(IsoWeek week, String vendor, String delivery, Path reply) {
         Found found = find(week, vendor, delivery);
         Optional<String> text = Optional.ofNullable(reply).map(OrderCommand::text);
         Optional<String> kept = text.map(t -> new WeekNotes(at.folder()).keepReply(week, vendor, t));
@@ -68,10 +67,14 @@ final class OrderCommand {
     }
 
     private static String day(Found f) {
-        return f.order.delivery().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
+        return weekday(f.order);
     }
 
-    private Found find(IsoWeek week, String vendor, DayOfWeek delivery) {
+    private static String weekday(WeekPlan.Order order) {
+        return order.delivery().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
+    }
+
+    private Found find(IsoWeek week, String vendor, String delivery) {
         if (!book.vendors().containsKey(vendor)) {
             throw new WrongUse("no vendor " + vendor + " in farms/" + new Nearest().of(vendor, book.vendors().keySet())
                     .map(n -> " -> did you mean " + n + "?").orElse(" -> an id as in the book"));
@@ -81,12 +84,14 @@ final class OrderCommand {
                 + " is posted: there is nothing to send yet -> croftboard post " + week));
         WeekPlan plan = Kept.plan(plans, new PlanRef(week, OptionalInt.of(version)));
         List<WeekPlan.Order> all = plan.orders().stream().filter(o -> o.vendor().equals(vendor))
-                .filter(o -> delivery == null || o.delivery().getDayOfWeek() == delivery).toList();
+                .filter(o -> delivery.isEmpty() || o.delivery().toString().equals(delivery)
+                        || weekday(o).equalsIgnoreCase(delivery)).toList();
         if (all.size() != 1) {
-            throw new WrongUse(all.isEmpty() ? week + "@" + version + " orders nothing from " + vendor + (delivery == null ? ""
+            throw new WrongUse(all.isEmpty() ? week + "@" + version + " orders nothing from " + vendor + (delivery.isEmpty() ? ""
                     : " for that day") + " -> croftboard show " + week + " orders" : week + "@" + version + " has " + all.size()
                     + " orders for " + vendor + " -> say which: --delivery " + String.join(" or ", all.stream()
-                            .map(o -> day(new Found(version, o))).toList()));
+                            .map(o -> all.stream().filter(x -> weekday(x).equals(weekday(o))).count() > 1
+                                    ? o.delivery().toString() : weekday(o)).toList()));
         }
         return new Found(version, all.get(0));
     }

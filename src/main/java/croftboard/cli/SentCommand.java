@@ -2,7 +2,6 @@ package croftboard.cli;
 
 import croftboard.cli.screen.Page;
 import croftboard.measure.IsoWeek;
-import java.time.DayOfWeek;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,9 +21,9 @@ final class SentCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "VENDOR", description = "the vendor's id, as its file in farms/ is called")
     private String vendor;
 
-    @Option(names = "--delivery", paramLabel = "DAY", converter = Typed.Day.class,
-            description = "which of its deliveries, such as mon; needed when there are several")
-    private DayOfWeek delivery;
+    @Option(names = "--delivery", paramLabel = "DAY", defaultValue = "",
+            description = "which of its deliveries, such as mon or 2027-08-16; needed when there are several")
+    private String delivery;
 
     @Mixin
     private BookAt at;

@@ -34,8 +34,8 @@ public final class Headline {
         page.say("NOT SENT, past the cut-off, so nothing comes: " + String.join("; ", shown.notSent().stream()
                 .map(o -> shown.names().vendor(o.vendor()) + " for " + Dates.day(o.delivery())).toList())
                 + ". If it was sent: croftboard sent " + shown.plan().week() + " " + first.vendor() + " --delivery " + day
-                + "; if not: croftboard short " + shown.plan().week() + " --change "" + first.vendor() + " not sent " + day
-                + "".");
+                + "; if not: croftboard short " + shown.plan().week() + " --change \"" + first.vendor() + " not sent " + day
+                + "\".");
     }
 
     private static String version(Shown shown) {

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /** Tiny books: the repair is worth as much as the best of all menus with all orders, each change at its price. */
 class TinyRepairTest {
-    private static final int BOOKS = Integer.getInteger("croftboard.tiny", 60);
+    private static final int BOOKS = Integer.getInteger("croftboard.tiny", 24);
     private long best;
 
     private static WeekPlan plan(Book book) {
