@@ -19,12 +19,16 @@ import java.util.function.Consumer;
 /**
  * The least disturbing way out of changed facts. At once: the plan's own menu with new orders, and only where that cannot be
  * bought, other dishes. Then settled: the whole open rest of the week searched again, each dish that differs at the price of a
- * change, and order lines taken back that gain less than disturbing a vendor costs.
+ * change, and order lines taken back that gain less than disturbing a vendor costs. Of ways that are worth nearly the same the
+ * least disturbing is taken.
  */
 public final class Repair {
     private static final int FIRST_ROUNDS = 2_000;
     private static final int FIRST_TRIES = 40_000;
     private static final int FIRST_MEMORY = 12;
+    private static final int BACK_ROUNDS = 400;
+    /** People rather work from the plan they know than gain so little; common practice, no source. */
+    private static final long MARGIN_PROMILLE = 5;
     private final Book book;
     private final WeekPlan plan;
     private final ChangedWeek week;
@@ -90,13 +94,47 @@ public final class Repair {
     public Settled settle(WeekRun.Effort effort, Consumer<WeekPlan> better) {
         WeekRun.Found first = calmed(quick(effort.seed()));
         WeekRun.Found raw = WeekRun.solve(week.priced(), first.choice(), effort, f -> better.accept(named(calmed(f))));
-        WeekRun.Found found = calmed(raw);
+        WeekRun.Found found = first.complete() && calmWorth(first) >= calmWorth(calmed(raw)) - margin(first) ? first
+                : backToTheMenu(calmed(raw), effort.seed());
         boolean wins = found.complete() && !first.complete()
                 || found.complete() == first.complete() && calmWorth(found) > calmWorth(first);
         WeekRun.Found best = wins ? found : first;
         Optional<Long> gap = best.complete() ? raw.bestAtAll().map(b -> Math.max(0, b - pricedWorth(best)))
                 : Optional.empty();
         return new Settled(named(best), best.choice(), gap, calmWorth(best));
+    }
+
+    /**
+     * Takes back dishes that gain little: first those that lose least by it, as long as all of them together lose no more than
+     * the margin.
+     */
+    private WeekRun.Found backToTheMenu(WeekRun.Found from, long seed) {
+        long floor = calmWorth(from) - margin(from);
+        record Way(int slot, long worth) { }
+        List<Way> ways = new ArrayList<>();
+        for (int s = 0; from.complete() && s < week.start().length; s++) {
+            if (from.choice()[s] != week.start()[s] && week.start()[s] >= 0) {
+                WeekRun.Found back = back(from, s, seed);
+                ways.add(new Way(s, back.complete() ? calmWorth(back) : Long.MIN_VALUE));
+            }
+        }
+        ways.sort(java.util.Comparator.comparingLong((Way w) -> -w.worth()).thenComparingInt(Way::slot));
+        WeekRun.Found best = from;
+        for (Way way : ways) {
+            WeekRun.Found back = back(best, way.slot(), seed);
+            best = back.complete() && calmWorth(back) >= floor ? back : best;
+        }
+        return best;
+    }
+
+    private WeekRun.Found back(WeekRun.Found from, int slot, long seed) {
+        int[] menu = from.choice().clone();
+        menu[slot] = week.start()[slot];
+        return calmed(WeekRun.orders(week.priced(), menu, seed, BACK_ROUNDS));
+    }
+
+    private static long margin(WeekRun.Found found) {
+        return Math.abs(found.valueCents()) * MARGIN_PROMILLE / 1000;
     }
 
     /** The rest of the week planned anew from now on, as if nobody worked from the plan: no change has a price. */

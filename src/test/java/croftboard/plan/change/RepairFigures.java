@@ -43,10 +43,25 @@ final class RepairFigures {
         t = System.nanoTime();
         WeekPlan quick = repair.atOnce(1);
         say("at once", quick, plan, t);
+        for (int i = 0; i < 3; i++) {
+            t = System.nanoTime();
+            ChangedWeek.of(book, plan, Given.NOTHING, read.changes(), LocalDateTime.parse(args[0]));
+            System.out.println("problem again ms " + (System.nanoTime() - t) / 1_000_000);
+            t = System.nanoTime();
+            repair.atOnce(1);
+            System.out.println("at once again ms " + (System.nanoTime() - t) / 1_000_000);
+        }
         t = System.nanoTime();
         WeekPlan settled = repair.settled(new WeekRun.Effort(1, Duration.ofSeconds(12), OptionalLong.empty(), () -> false),
                 p -> { });
         say("settled", settled, plan, t);
+        System.out.println(settled.inputs().revision() + " " + settled.swaps());
+        settled.menu().stream().filter(r -> !r.recipe().equals(java.util.Optional.ofNullable(plan.choices().get(r.slot()))))
+                .forEach(r -> System.out.println("   " + r.slot() + " " + plan.choices().get(r.slot()) + " -> " + r.recipe()));
+        int[] nothing = week.start().clone();
+        java.util.Arrays.fill(nothing, -1);
+        t = System.nanoTime();
+        say("anew", repair.anew(nothing, new WeekRun.Effort(1, Duration.ofSeconds(8), OptionalLong.empty(), () -> false)), plan, t);
     }
 
     private static void say(String what, WeekPlan now, WeekPlan before, long since) {
