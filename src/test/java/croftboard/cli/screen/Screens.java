@@ -1,11 +1,13 @@
 package croftboard.cli.screen;
 
 import croftboard.book.Book;
+import croftboard.cli.SampleAnswers;
 import croftboard.cli.SamplePlan;
 import croftboard.measure.Ratio;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.ask.Comparison;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -32,7 +34,15 @@ final class Screens {
         all.put("scale", new ScaleScreen(book, ScaledRecipe.tree(book, book.recipe("lentil-bake"),
                 ScaledRecipe.batchesForPortions(book.recipe("lentil-bake"), Ratio.of(120))),
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
+        for (Screen screen : answers(book)) {
+            all.put(screen.name(), screen::print);
+        }
         return all;
+    }
+
+    private static Screen[] answers(Book book) {
+        return new Screen[] {new ComparisonScreen(book, "2027-W33@1", "2027-W33@2",
+                Comparison.of(SamplePlan.complete(book), SampleAnswers.other(book)))};
     }
 
     static String text(Consumer<Page> screen, int width) {
