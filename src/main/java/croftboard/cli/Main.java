@@ -52,6 +52,9 @@ public final class Main {
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
+        commands.put("why", () -> new WhyCommand(setting, tools));
+        commands.put("why-not", () -> new WhyNotCommand(setting, tools));
+        commands.put("clash", () -> new ClashCommand(setting, tools));
         commands.put("compare", () -> new CompareCommand(setting, tools));
         return commands;
     }
