@@ -55,6 +55,8 @@ public final class Main {
         commands.put("why", () -> new WhyCommand(setting, tools));
         commands.put("why-not", () -> new WhyNotCommand(setting, tools));
         commands.put("clash", () -> new ClashCommand(setting, tools));
+        commands.put("worth", () -> new WorthCommand(setting, tools));
+        commands.put("exposure", () -> new ExposureCommand(setting, tools));
         commands.put("compare", () -> new CompareCommand(setting, tools));
         return commands;
     }

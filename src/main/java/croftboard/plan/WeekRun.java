@@ -85,6 +85,11 @@ public final class WeekRun {
         return missing(Names.of(book), problem, choice, packs);
     }
 
+    /** Whether dishes and packs keep every must. */
+    public static boolean holds(WeekProblem problem, int[] choice, int[] packs) {
+        return missing(Names.IDS, problem, choice, packs).isEmpty();
+    }
+
     private static List<WeekPlan.Missing> missing(Names names, WeekProblem problem, int[] choice, int[] packs) {
         Workload work = Workload.of(problem, choice);
         return new MissingMusts(names, problem, choice, packs, work, Buying.of(problem, work.needMg(), packs)).list();
