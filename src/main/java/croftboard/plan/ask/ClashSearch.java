@@ -62,6 +62,12 @@ final class ClashSearch {
         return new Clash(of, facts, core.proved(), mends(p, core, promise, relaxed));
     }
 
+    /** Facts of the week itself, in names. */
+    List<Clash.Told> told(Clashing.Core core) {
+        Relaxed relaxed = new Relaxed(problem, opened);
+        return core.facts().stream().map(f -> told(problem, f, relaxed)).toList();
+    }
+
     private record Best(Optional<Long> worth, boolean exact) { }
 
     private List<Clash.Mend> mends(WeekProblem p, Clashing.Core core, Optional<Promised> promise, Relaxed relaxed) {
