@@ -55,18 +55,22 @@ class QuestionCommandsTest {
         return plan.menu().stream().filter(r -> r.recipe().isPresent()).findFirst().orElseThrow().slot();
     }
 
+    private static String other() {
+        return "lentil-bake".equals(plan.choices().get("tue/hot-main-1")) ? "penne-bake" : "lentil-bake";
+    }
+
     private static String ordered() {
         return plan.orders().get(0).vendor() + "/" + plan.orders().get(0).lines().get(0).item();
     }
 
     private static Desk.Run asked(String question) {
-        return desk.run(question.replace("SLOT", filledSlot()).replace("ORDER", ordered())
+        return desk.run(question.replace("SLOT", filledSlot()).replace("OTHER", other()).replace("ORDER", ordered())
                 .replace("PICTURE", folder.resolve("p.svg").toString()).split(" "));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"compare 2027-W33@1 2027-W33@2", "why 2027-W33", "why 2027-W33 SLOT", "why 2027-W33 ORDER",
-        "why-not 2027-W33 tue/hot-main-1 lentil-bake", "clash 2027-W33", "worth 2027-W33",
+        "why-not 2027-W33 tue/hot-main-1 OTHER", "clash 2027-W33", "worth 2027-W33",
         "exposure 2027-W33 --runs 8 --picture PICTURE"})
     void question_isAnswered_inEachFormat_andNoPlanOnDiskMoves(String question) {
         Map<String, String> before = plansOnDisk();

@@ -56,7 +56,7 @@ final class Possible {
         Verdict worst = every(menu, s + 1);
         int was = menu[s];
         for (int k = 0; k < problem.slots().get(s).candidates().size() && !worst.possible; k++) {
-            if (was < 0 || !problem.slots().get(s).mayBeEmpty()) {
+            if (k != was && (was < 0 || !problem.slots().get(s).mayBeEmpty())) {
                 menu[s] = k;
                 Verdict next = every(menu, s + 1);
                 worst = next.possible ? next : new Verdict(false, worst.proved && next.proved);

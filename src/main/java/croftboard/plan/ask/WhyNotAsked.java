@@ -97,17 +97,22 @@ public final class WhyNotAsked {
         int[] packs = PlanPacks.of(p, question.plan());
         long elsewhere = IntStream.range(0, packs.length).filter(o -> named(p, o, item)
                 && !p.offers().get(o).vendor().equals(vendor)).mapToLong(o -> packs[o] * p.offers().get(o).packMg()).sum();
+        List<Integer> there = offers(week, x -> x.vendor().equals(vendor) && x.maxPacks() > 0).stream()
+                .filter(o -> named(p, o, item)).toList();
+        if (elsewhere == 0 && there.stream().anyMatch(o -> packs[o] > 0)) {
+            throw new Unanswerable("the plan orders all its " + item + " from " + vendor + " -> croftboard why "
+                    + question.plan().week() + " " + vendor + "/" + item);
+        }
         WeekProblem forced = p;
-        long left = elsewhere;
+        long left = Math.max(1, elsewhere);
         boolean any = false;
-        for (int o : offers(week, x -> x.vendor().equals(vendor) && x.maxPacks() > 0)) {
-            if (named(p, o, item)) {
-                WeekProblem.Offer offer = p.offers().get(o);
-                int more = (int) Math.min(offer.maxPacks() - packs[o], (left + offer.packMg() - 1) / offer.packMg());
-                any |= more > 0 || left == 0;
+        for (int o : there) {
+            WeekProblem.Offer offer = p.offers().get(o);
+            int more = (int) Math.min(offer.maxPacks() - packs[o], (left + offer.packMg() - 1) / offer.packMg());
+            if (more > 0 && left > 0) {
+                any = true;
                 left -= more * offer.packMg();
-                forced = more > 0 ? buying(forced, o, packs[o] + more) : left == elsewhere && elsewhere == 0
-                        ? buying(forced, o, Math.max(1, packs[o])) : forced;
+                forced = buying(forced, o, packs[o] + more);
             }
         }
         if (!any) {

@@ -20,12 +20,14 @@ import java.util.Set;
  */
 record PlantedClash(WeekProblem problem, Set<Fact> planted, String kind) {
     private static final int KEPT = 12;
+    /** Not every week holds every kind. */
+    private static final int EACH_KIND = 5;
     private static final List<String> KINDS = List.of("food", "hands", "gap", "minimum");
 
     static PlantedClash of(long seed) {
         for (long attempt = 0; ; attempt++) {
             Random g = new Random(seed * 1_000 + attempt);
-            String kind = KINDS.get((int) (seed % KINDS.size()));
+            String kind = KINDS.get((int) ((seed + attempt / EACH_KIND) % KINDS.size()));
             Optional<PlantedClash> planted = plant(kept(RandomWeek.week(seed), g), kind, g).filter(PlantedClash::isAlone);
             if (planted.isPresent()) {
                 return planted.get();
