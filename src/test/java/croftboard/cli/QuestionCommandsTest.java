@@ -84,7 +84,7 @@ class QuestionCommandsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "compare 2027-W33@1 2027-W33@9 | no version 9", "why 2027-W50 | there is no plan of 2027-W50",
+        "compare 2027-W33@1 2027-W33@9 | there is no plan 2027-W33@9", "why 2027-W50 | there is no plan of 2027-W50",
         "why 2027-W33 mon/nowhere | no place mon/nowhere", "why 2027-W33 hollow-brok/carrot | did you mean hollow-brook?",
         "why 2027-W33 hollow-brook/carot | did you mean carrot?", "why 2027-W33 soup | DAY/LINE",
         "why-not 2027-W33 mon/hot-main-1 penne-bak | did you mean penne-bake?", "why-not 2027-W33 mon/nowhere penne-bake | no place",

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** Clashes of tiny weeks in which dishes are kept, held against every menu with every order. */
 class ClashOnTinyWeeksTest {
-    private static final int WEEKS = 14;
+    private static final int WEEKS = 24;
 
     @BeforeAll
     static void exactSolverIsThere() {

@@ -19,8 +19,9 @@ class WorthOnTinyWeeksTest {
         Assumptions.assumeTrue(Natives.available());
     }
 
+    /** Less than nothing at times: with more hands the batch rule leaves a batch on its later day, where it may cost more. */
     @Test
-    void oneMore_isWorthWhatEnumerationFinds_andIsNeverWorthLessThanNothing() {
+    void oneMore_isWorthWhatEnumerationFinds() {
         int asked = 0;
         int worth = 0;
         for (long seed = 1; seed <= 8; seed++) {
@@ -35,7 +36,6 @@ class WorthOnTinyWeeksTest {
             for (WorthSearch.Found f : all.found()) {
                 long best = Enumeration.best(things.get(f.number()).in(p, 1)).orElseThrow();
                 assertThat(f.cents()).as("tiny week %d, %s", seed, things.get(f.number())).isEqualTo(best - plan.get().cents());
-                assertThat(f.cents()).isGreaterThanOrEqualTo(0);
                 asked++;
                 worth += f.cents() > 0 ? 1 : 0;
             }
