@@ -115,11 +115,12 @@ public final class SampleAnswers {
 
     public static Worth worth() {
         return new Worth(334_832, 120, List.of(
-                new Worth.Thing(new Worth.Hour("Hot", MON), 1_866, 2, false),
-                new Worth.Thing(new Worth.Line("penne-bake", "cold-salad-1"), 1_420, 1, true),
-                new Worth.Thing(new Worth.Pack("hollow-brook", MON, "carrot", "25 lb sack", 4), 640, 1, false),
-                new Worth.Thing(new Worth.Unit("Oven", Optional.of(MON.plusDays(4))), 85, 8, true),
-                new Worth.Thing(new Worth.Unit("Kettle", Optional.empty()), 0, 1, false)), 23, false);
+                new Worth.Thing(new Worth.Hour("Hot", MON), 1_866, 2, 60, false),
+                new Worth.Thing(new Worth.Hour("Cold", MON), 1_500, 1, 25, false),
+                new Worth.Thing(new Worth.Line("penne-bake", "cold-salad-1"), 1_420, 1, 60, true),
+                new Worth.Thing(new Worth.Pack("hollow-brook", MON, "carrot", "25 lb sack", 4), 640, 1, 60, false),
+                new Worth.Thing(new Worth.Unit("Oven", Optional.of(MON.plusDays(4))), 85, 8, 60, true),
+                new Worth.Thing(new Worth.Unit("Kettle", Optional.empty()), 0, 1, 60, false)), 23, false);
     }
 
     public static Exposure exposure() {

@@ -14,4 +14,9 @@ final class Signs {
     static String number(long n) {
         return (n > 0 ? "+" : "") + n;
     }
+
+    /** {@code 1 dish}, {@code 3 dishes}. */
+    static String count(long n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
 }

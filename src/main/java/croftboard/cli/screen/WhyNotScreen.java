@@ -50,8 +50,9 @@ public final class WhyNotScreen implements Screen {
                         + (can.wasteMg() > 0 ? " more" : " less")) + "; hands " + (can.minutes().isEmpty() ? "the same"
                                 : can.minutes().stream().map(m -> Signs.number(m.minutes()) + " min " + m.station())
                                         .collect(Collectors.joining(", "))) + ".");
-        page.say("What had to move, what was asked for among it: " + can.moved().dishes() + " dishes, " + can.moved().orderLines()
-                + " order lines, " + can.moved().portions() + " portions. The rest was kept as close to the plan as a short search "
+        page.say("What had to move, what was asked for among it: " + Signs.count(can.moved().dishes(), "dish", "dishes")
+                + ", " + Signs.count(can.moved().orderLines(), "order line", "order lines") + ", "
+                + Signs.count(can.moved().portions(), "portion", "portions") + ". The rest was kept as close to the plan as a short search "
                 + "finds.");
         new ComparisonScreen(book, plan, "the week with it", can.differs()).differences(page);
     }

@@ -95,7 +95,7 @@ public final class WhyScreen implements Screen {
         if (d.others().isEmpty()) {
             page.say(d.looked() == 0 ? "No other dish fits that place this week."
                     : "None of " + d.looked() + " other dishes can stand there beside the rest of the menu"
-                            + (d.tooNear() == 0 ? "." : "; " + d.tooNear() + " of them stand too near elsewhere in the week."));
+                            + (d.tooNear() == 0 ? "." : "; " + tooNear(d)));
             return;
         }
         TextTable table = new TextTable(TextTable.Column.words("instead"), TextTable.Column.figure("the plan would be"),
@@ -105,12 +105,16 @@ public final class WhyScreen implements Screen {
                 Signs.money(o.food()), Signs.money(o.promises()), Signs.money(o.rest())));
         page.table(table);
         page.say("The best of " + d.looked() + " other dishes, each with orders made anew and the rest of the menu as it is"
-                + (d.tooNear() == 0 ? ". " : "; " + d.tooNear() + " of them stand too near elsewhere in the week. ")
+                + (d.tooNear() == 0 ? ". " : "; " + tooNear(d) + " ")
                 + (d.others().stream().allMatch(Why.Other::proved) ? "For these no order is better by more than a cent."
                         : "Their orders are found by search, not proved the best."));
         if (d.others().get(0).lose() < 0) {
             page.say("The first is worth more than the plan: planning again may take it.");
         }
+    }
+
+    private static String tooNear(Why.Dish d) {
+        return d.tooNear() + " of them " + (d.tooNear() == 1 ? "stands" : "stand") + " too near elsewhere in the week.";
     }
 
     private void order(Page page, Why.Order o) {

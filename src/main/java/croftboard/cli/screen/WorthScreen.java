@@ -6,6 +6,8 @@ import croftboard.plan.ask.Worth;
 
 /** What one more of each scarce thing would be worth, most first. */
 public final class WorthScreen implements Screen {
+    private static final int HOUR = 60;
+    private static final int MOST = 8;
     private final Names names;
     private final String plan;
     private final Worth worth;
@@ -29,8 +31,7 @@ public final class WorthScreen implements Screen {
         TextTable table = new TextTable(TextTable.Column.words("one more"), TextTable.Column.figure("is worth"),
                 TextTable.Column.words("and holds"), TextTable.Column.words("by"));
         worth.things().stream().filter(t -> t.cents() > 0).forEach(t -> table.row(what(t.what()), new Cents(t.cents()).toString(),
-                t.what() instanceof Worth.Line ? "-" : t.upTo() == 1 ? "for one" : t.upTo() >= 8 ? "for 8, perhaps more"
-                        : "for " + t.upTo(), t.otherMenu() ? "other dishes" : "orders and overtime"));
+                holds(t), t.otherMenu() ? "other dishes" : "orders and overtime"));
         if (table.isEmpty()) {
             page.say("None of them would be worth anything.");
         } else {
@@ -43,6 +44,14 @@ public final class WorthScreen implements Screen {
             page.say("The same searches found a week worth " + new Cents(worth.betterAnyway()) + " more without any of this; that is "
                     + "taken off the figures.");
         }
+    }
+
+    private static String holds(Worth.Thing t) {
+        if (t.what() instanceof Worth.Line) {
+            return "-";
+        }
+        return t.minutes() < HOUR ? "its first " + t.minutes() + " min bring it" : t.upTo() == 1 ? "for one" : t.upTo() >= MOST
+                ? "for " + MOST + ", perhaps more" : "for " + t.upTo();
     }
 
     private String what(Worth.Scarce s) {
@@ -62,8 +71,8 @@ public final class WorthScreen implements Screen {
 
     @Override
     public Rows rows() {
-        Rows rows = new Rows("one_more", "worth_usd", "holds_for", "other_menu");
-        worth.things().forEach(t -> rows.add(what(t.what()), Rows.dollars(t.cents()), t.upTo(), t.otherMenu()));
+        Rows rows = new Rows("one_more", "worth_usd", "holds_for", "minutes_of_an_hour", "other_menu");
+        worth.things().forEach(t -> rows.add(what(t.what()), Rows.dollars(t.cents()), t.upTo(), t.minutes(), t.otherMenu()));
         return rows;
     }
 }

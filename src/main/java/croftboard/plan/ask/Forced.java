@@ -5,6 +5,7 @@ import croftboard.plan.WeekRun;
 import croftboard.plan.change.Problems;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A week in which one dish stands where it is wanted; what stands too near to it gives way. */
 final class Forced {
@@ -29,6 +30,11 @@ final class Forced {
      * @param packs the plan's
      */
     static WeekRun.Found best(WeekProblem p, int slot, int[] start, int[] packs) {
+        return new Nearby(p, packs, 1).best(menu(p, slot, start), TRIES);
+    }
+
+    /** The plan's menu with the dish in its slot and nothing where it stands too near. */
+    static int[] menu(WeekProblem p, int slot, int[] start) {
         int[] menu = start.clone();
         menu[slot] = 0;
         for (int s = 0; s < menu.length; s++) {
@@ -36,7 +42,19 @@ final class Forced {
                 menu[s] = -1;
             }
         }
-        return new Nearby(p, packs, 1).best(menu, TRIES);
+        return menu;
+    }
+
+    /** The same, with the dish that stood there where the wanted one stood too near, as far as it may stand there. */
+    static int[] swapped(WeekProblem p, int slot, int[] start, Optional<String> stood) {
+        int[] menu = menu(p, slot, start);
+        for (int s = 0; s < menu.length; s++) {
+            List<WeekProblem.Candidate> may = p.slots().get(s).candidates();
+            for (int k = 0; k < may.size() && menu[s] != start[s] && s != slot; k++) {
+                menu[s] = stood.equals(Optional.of(may.get(k).recipe())) ? k : menu[s];
+            }
+        }
+        return menu;
     }
 
     /** Whether the same dish stands in both places nearer than its gap. */

@@ -28,9 +28,17 @@ sealed interface More {
 
         @Override
         public WeekProblem in(WeekProblem p, int more) {
+            return plus(p, (long) more * (byTheHour(p) ? HOUR : 1));
+        }
+
+        boolean byTheHour(WeekProblem p) {
+            return p.resources().get(resource).hands() || resource == p.prices().receivingResource();
+        }
+
+        WeekProblem plus(WeekProblem p, long units) {
             WeekProblem.Resource r = p.resources().get(resource);
             long[] regular = r.regular().clone();
-            regular[period] += (long) more * (r.hands() || resource == p.prices().receivingResource() ? HOUR : 1);
+            regular[period] += units;
             List<WeekProblem.Resource> all = new ArrayList<>(p.resources());
             all.set(resource, new WeekProblem.Resource(r.id(), r.name(), r.hands(), r.period(), regular, r.overtime(),
                     r.overtimeCentsPerHour(), r.held()));

@@ -4,6 +4,8 @@ import croftboard.menu.MenuSearch;
 import croftboard.need.WeekProblem;
 import croftboard.plan.WeekRun;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalLong;
 
 /** The best week close to a menu and its packs that a short search finds; of a tiny week the best there is. */
@@ -44,11 +46,30 @@ final class Nearby {
             return WeekRun.solve(problem, menu, new WeekRun.Effort(seed, Duration.ZERO, OptionalLong.of(1), () -> false),
                     f -> { });
         }
+        return others(menu, tries).stream().reduce(orders(menu), Nearby::better);
+    }
+
+    /** Weeks with other menus, each with orders near the known ones and with orders from a search. */
+    private List<WeekRun.Found> others(int[] menu, long tries) {
         MenuSearch search = new MenuSearch(problem, problem.prices().localPrice().toDouble() / 2);
         int[] filled = search.greedy(menu).choice();
-        WeekRun.Found first = orders(filled);
-        WeekRun.Found other = orders(search.search(filled, seed, new MenuSearch.Effort(tries, 0, MEMORY), () -> false)
-                .choice());
-        return better(better(orders(menu), first), other);
+        int[] found = search.search(filled, seed, new MenuSearch.Effort(tries, 0, MEMORY), () -> false).choice();
+        List<WeekRun.Found> all = new ArrayList<>();
+        for (int[] m : List.of(filled, found)) {
+            all.add(WeekRun.near(problem, m, packs));
+            all.add(WeekRun.orders(problem, m, seed, ROUNDS));
+        }
+        return all;
+    }
+
+    /** Everything that a short search meets near a menu, for one who weighs what had to move; of a tiny week the best alone. */
+    List<WeekRun.Found> all(int[] menu, long tries) {
+        if (WeekRun.isTiny(problem)) {
+            return List.of(best(menu, tries));
+        }
+        List<WeekRun.Found> all = new ArrayList<>(List.of(WeekRun.near(problem, menu, packs),
+                WeekRun.orders(problem, menu, seed, ROUNDS)));
+        all.addAll(others(menu, tries));
+        return all;
     }
 }

@@ -47,8 +47,9 @@ public final class WhyNotAsked {
             return new WhyNot.Cannot(cannot.isEmpty() ? List.of("something in it cannot be brought in time by anybody, or no prep "
                     + "day leaves it ready in time and good on those days") : cannot);
         }
-        int[] packs = PlanPacks.of(week.built().problem(), question.plan());
-        return answer(week, week.priced(), Forced.best(week.priced(), s, week.start(), packs));
+        WeekProblem p = week.priced();
+        return answer(week, p, Forced.menu(p, s, week.start()), Forced.swapped(p, s, week.start(),
+                Optional.ofNullable(question.plan().choices().get(slot))));
     }
 
     private List<String> cannotStand(ChangedWeek asIs, String slot, String dish) {
@@ -87,7 +88,7 @@ public final class WhyNotAsked {
                 .map(o -> buying(week.priced(), o, 1)).max(Comparator.comparingLong(p -> worth(p, week.start(), packs)));
         WeekProblem forced = best.orElseThrow(() -> new Unanswerable("nothing can be ordered from " + vendor + " any more this week"
                 + " -> a vendor with a delivery still open"));
-        return answer(week, forced, new Nearby(forced, packs, 1).best(week.start(), Forced.TRIES));
+        return answer(week, forced, week.start());
     }
 
     /** As much of the item from the vendor as the plan orders elsewhere, as far as it is offered. */
@@ -119,7 +120,7 @@ public final class WhyNotAsked {
             throw new Unanswerable(vendor + " has no more " + item + " to offer on deliveries still open -> an item as in farms/"
                     + vendor + ".yaml");
         }
-        return answer(week, forced, new Nearby(forced, packs, 1).best(week.start(), Forced.TRIES));
+        return answer(week, forced, week.start());
     }
 
     /** All of the item that is still to be ordered from local offers. */
@@ -140,7 +141,7 @@ public final class WhyNotAsked {
         List<WeekProblem.Offer> offers = p.offers().stream().map(o -> p.items().get(o.item()).id().equals(item)
                 && o.locality() != WeekProblem.Locality.LOCAL && o.minPacks() == 0 ? Problems.packs(o, 0, 0) : o).toList();
         WeekProblem forced = Problems.withSupply(p, offers, p.deliveries());
-        return answer(week, forced, new Nearby(forced, packs, 1).best(week.start(), Forced.TRIES));
+        return answer(week, forced, week.start());
     }
 
     private static boolean named(WeekProblem p, int o, String item) {
@@ -164,28 +165,59 @@ public final class WhyNotAsked {
         return found.complete() ? found.valueCents() : Long.MIN_VALUE / 2 + found.valueCents();
     }
 
-    /** @param forced what was searched: its packs are within what is forced, so that none of it is taken back */
-    private WhyNot answer(ChangedWeek week, WeekProblem forced, WeekRun.Found found) {
-        WeekProblem judge = week.built().problem();
-        if (!found.complete()) {
-            return new WhyNot.Cannot(WeekRun.missing(book, judge, found.choice(), found.packs()).stream()
+    /** @param forced what is searched: its packs are within what is forced, so that none of it is taken back */
+    private WhyNot answer(ChangedWeek week, WeekProblem forced, int[] menu, int[]... others) {
+        int[] packs = PlanPacks.of(forced, question.plan());
+        Nearby near = new Nearby(forced, packs, 1);
+        List<WeekRun.Found> all = new ArrayList<>(near.all(menu, Forced.TRIES));
+        for (int[] other : others) {
+            all.add(WeekRun.near(forced, other, packs));
+            all.add(near.orders(other));
+        }
+        Optional<WeekPlan> best = all.stream().filter(WeekRun.Found::complete).map(f -> calm(week, f, packs))
+                .max(Comparator.comparingLong(this::calmWorth));
+        if (best.isEmpty()) {
+            WeekRun.Found least = all.get(0);
+            return new WhyNot.Cannot(WeekRun.missing(book, week.built().problem(), least.choice(), least.packs()).stream()
                     .map(WeekPlan.Missing::what).toList());
         }
-        int[] calm = new StayPut(judge, found.choice(), PlanPacks.of(forced, question.plan()),
-                book.kitchen().promises().change().value() / LINES_A_DISH).calm(found.packs());
         WeekPlan before = question.plan();
-        WeekPlan after = WeekRun.plan(book, before.week(), week.built(), found.choice(), calm, week.standing(), before.inputs(),
-                new WeekPlan.Proof(Optional.empty(), Optional.empty(), ""));
+        WeekPlan after = best.get();
         return new WhyNot.Can(before, after, Comparison.of(before, after), Disturbance.between(before, after),
-                minutes(week, judge, found.choice()), waste(after) - waste(before));
+                minutes(week, after), waste(after) - waste(before));
+    }
+
+    /** Order lines that gain less than their price are as they were. */
+    private WeekPlan calm(ChangedWeek week, WeekRun.Found found, int[] before) {
+        int[] packs = new StayPut(week.built().problem(), found.choice(), before, lineCents()).calm(found.packs());
+        return WeekRun.plan(book, question.plan().week(), week.built(), found.choice(), packs, week.standing(),
+                question.plan().inputs(), new WeekPlan.Proof(Optional.empty(), Optional.empty(), ""));
+    }
+
+    private long lineCents() {
+        return book.kitchen().promises().change().value() / LINES_A_DISH;
+    }
+
+    private long calmWorth(WeekPlan now) {
+        Disturbance moved = Disturbance.between(question.plan(), now);
+        return now.value() - book.kitchen().promises().change().value() * moved.dishes() - lineCents() * moved.orderLines();
     }
 
     private static long waste(WeekPlan plan) {
         return plan.surplus().stream().mapToLong(WeekPlan.Surplus::wastedMg).sum();
     }
 
-    private static List<Why.Minutes> minutes(ChangedWeek week, WeekProblem p, int[] choice) {
-        long[][] was = Workload.of(p, week.start()).used();
+    private static List<Why.Minutes> minutes(ChangedWeek week, WeekPlan after) {
+        WeekProblem p = week.built().problem();
+        int[] choice = week.start().clone();
+        for (int s = 0; s < choice.length; s++) {
+            Optional<String> dish = Optional.ofNullable(after.choices().get(p.slots().get(s).id()));
+            List<WeekProblem.Candidate> may = p.slots().get(s).candidates();
+            choice[s] = p.slots().get(s).id().equals(ChangedWeek.HOUSE) ? choice[s] : IntStream.range(0, may.size())
+                    .filter(k -> dish.equals(Optional.of(may.get(k).recipe()))).findFirst().orElse(-1);
+        }
+        int[] before = week.start().clone();
+        long[][] was = Workload.of(p, before).used();
         long[][] is = Workload.of(p, choice).used();
         List<Why.Minutes> all = new ArrayList<>();
         for (int r = 0; r < is.length; r++) {

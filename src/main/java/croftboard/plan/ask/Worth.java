@@ -33,7 +33,8 @@ public record Worth(long value, long betterAnyway, List<Thing> things, int looke
     /**
      * @param cents for one more
      * @param upTo for so many each is worth at least nine tenths of it; 1 where only one more can be asked for
+     * @param minutes of an hour that bring all of it, or nearly; 60 where it is not asked by the hour
      * @param otherMenu other dishes make it worth that much; else the menu stays and only orders and overtime change
      */
-    public record Thing(Scarce what, long cents, int upTo, boolean otherMenu) { }
+    public record Thing(Scarce what, long cents, int upTo, int minutes, boolean otherMenu) { }
 }

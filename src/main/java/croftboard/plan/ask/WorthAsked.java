@@ -41,7 +41,7 @@ public final class WorthAsked {
         dishes(things, called);
         WorthSearch.All all = new WorthSearch(problem, week.start(), packs).of(things, TOP);
         return new Worth(question.plan().value(), Math.max(0, all.anyway()), all.found().stream().limit(TOP)
-                .map(f -> new Worth.Thing(called.get(f.number()), f.cents(), f.upTo(), f.otherMenu())).toList(), things.size(),
+                .map(f -> new Worth.Thing(called.get(f.number()), f.cents(), f.upTo(), f.minutes(), f.otherMenu())).toList(), things.size(),
                 WeekRun.isTiny(problem));
     }
 

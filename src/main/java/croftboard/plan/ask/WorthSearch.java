@@ -20,6 +20,8 @@ import java.util.stream.IntStream;
 final class WorthSearch {
     private static final long TRIES = 6_000;
     private static final int MEMORY = 6;
+    private static final int HOUR = 60;
+    private static final int STEP = 5;
     private static final int[] AMOUNTS = {2, 4, 8};
     private final WeekProblem problem;
     private final int[] menu;
@@ -31,8 +33,12 @@ final class WorthSearch {
         this.packs = packs;
     }
 
-    /** @param number in the list asked about. @param cents for one more */
-    record Found(int number, long cents, int upTo, boolean otherMenu) { }
+    /**
+     * @param number in the list asked about
+     * @param cents for one more
+     * @param minutes of an hour that bring all of it, or nearly; 60 where it is not asked by the hour
+     */
+    record Found(int number, long cents, int upTo, int minutes, boolean otherMenu) { }
 
     /** @param anyway what the searches gained without more of anything */
     record All(List<Found> found, long anyway) { }
@@ -52,7 +58,7 @@ final class WorthSearch {
                 upTo = one > 0 && !(things.get(n) instanceof More.Dish) && upTo == k / 2
                         && holds(best(things.get(n).in(problem, k)) - base, k, one) ? k : upTo;
             }
-            all.add(new Found(n, one, upTo, true));
+            all.add(new Found(n, one, upTo, HOUR, true));
         }
         all.sort(Comparator.comparingLong((Found f) -> -f.cents).thenComparing(f -> f.number));
         return new All(all, base - Account.of(problem, menu, packs).value());
@@ -75,7 +81,7 @@ final class WorthSearch {
         Known own = new Known(menu, WeekRun.near(problem, menu, packs).packs());
         long base = value(problem, own);
         List<Found> first = IntStream.range(0, things.size()).parallel().mapToObj(n -> new Found(n,
-                value(things.get(n).in(problem, 1), own) - base, 1, false)).sorted(bestFirst()).toList();
+                value(things.get(n).in(problem, 1), own) - base, 1, HOUR, false)).sorted(bestFirst()).toList();
         List<Known> pool = new ArrayList<>(List.of(own));
         List<WeekProblem> searched = new ArrayList<>(List.of(problem));
         first.stream().limit(top).forEach(f -> searched.add(things.get(f.number).in(problem, 1)));
@@ -103,9 +109,23 @@ final class WorthSearch {
             upTo = one > 0 && !(thing instanceof More.Dish) && upTo == k / 2
                     && holds(best(thing.in(problem, k), pool) - baseOf, k, one) ? k : upTo;
         }
+        long same = value(thing.in(problem, 1), pool.get(0)) - baseOf;
         boolean sameMenu = value(thing.in(problem, 1), pool.get(0)) - base >= one;
-        return new Found(first.number, Math.max(one, sameMenu ? value(thing.in(problem, 1), pool.get(0)) - baseOf : one), upTo,
-                !sameMenu);
+        long cents = sameMenu ? Math.max(one, same) : one;
+        return new Found(first.number, cents, upTo, upTo > 1 ? HOUR : minutes(thing, pool, baseOf, cents), !sameMenu);
+    }
+
+    /** So many minutes of the hour already bring 99 of 100 cents of it. */
+    private int minutes(More thing, List<Known> pool, long baseOf, long cents) {
+        if (thing instanceof More.Units u && u.byTheHour(problem) && cents > 0) {
+            Known best = pool.stream().max(Comparator.comparingLong(k -> value(thing.in(problem, 1), k))).orElseThrow();
+            for (int m = STEP; m < HOUR; m += STEP) {
+                if ((value(u.plus(problem, m), best) - baseOf) * 100 >= cents * 99) {
+                    return m;
+                }
+            }
+        }
+        return HOUR;
     }
 
     private static long best(WeekProblem p, List<Known> pool) {
