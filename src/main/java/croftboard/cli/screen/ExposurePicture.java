@@ -10,7 +10,7 @@ public final class ExposurePicture {
     private static final int HEIGHT = 440;
     private static final int LEFT = 60;
     private static final int RIGHT = 30;
-    private static final int TOP = 60;
+    private static final int TOP = 84;
     private static final int BOTTOM = 70;
     private static final int BARS = 30;
     private final Exposure e;

@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * A week after failures with the same menu: orders near the plan's or from a short search over vendor-days; a dish whose food
- * cannot be bought is dropped, the one that brings least first, and put back where it can be after all.
+ * cannot be bought is dropped, the one that brings least for what it frees first, and put back where it can be after all.
  */
 final class QuickRepair {
     private static final int ROUNDS = 100;
@@ -45,14 +45,19 @@ final class QuickRepair {
         return Nearby.better(WeekRun.near(problem, menu, packs), WeekRun.orders(problem, menu, 1, ROUNDS));
     }
 
-    /** Of the dishes that take what is missing, the one that brings least. @return whether there was one */
+    /** Of the dishes that take what is missing, the one that brings least for what it frees of it. @return whether there was one */
     private boolean drop(int[] menu, int[] bought, List<Integer> dropped) {
         long[][] missing = Buying.of(problem, Workload.of(problem, menu).needMg(), bought).missingMg();
         int least = -1;
+        double price = Double.MAX_VALUE;
         for (int s = 0; s < menu.length; s++) {
-            if (menu[s] >= 0 && !problem.slots().get(s).id().equals(ChangedWeek.HOUSE) && takes(s, menu[s], missing)
-                    && (least < 0 || brings(s, menu[s]) < brings(least, menu[least]))) {
-                least = s;
+            if (menu[s] >= 0 && !problem.slots().get(s).id().equals(ChangedWeek.HOUSE)) {
+                double frees = frees(problem.slots().get(s).candidates().get(menu[s]), missing);
+                double asked = frees == 0 ? Double.MAX_VALUE : (brings(s, menu[s]) + 1) / frees;
+                if (asked < price) {
+                    price = asked;
+                    least = s;
+                }
             }
         }
         if (least >= 0) {
@@ -62,19 +67,28 @@ final class QuickRepair {
         return least >= 0;
     }
 
+    /** Sales and the price of the empty place. */
     private long brings(int s, int k) {
-        return problem.slots().get(s).candidates().get(k).valueCents();
+        WeekProblem.Slot slot = problem.slots().get(s);
+        return Math.max(0, slot.candidates().get(k).valueCents() + slot.emptyCents());
     }
 
-    private boolean takes(int s, int k, long[][] missing) {
-        return problem.slots().get(s).candidates().get(k).loose().stream().anyMatch(n -> {
-            for (int d = 0; d < missing[n.item()].length; d++) {
-                if (missing[n.item()][d] > 0 && d >= n.from() && d <= n.to()) {
-                    return true;
+    /** Parts of what is missing of each item that the dish takes on those days, summed over the items. */
+    private static double frees(WeekProblem.Candidate dish, long[][] missing) {
+        double[] taken = new double[missing.length];
+        for (WeekProblem.LooseNeed n : dish.loose()) {
+            for (int d = n.from(); d <= n.to() && d < missing[n.item()].length; d++) {
+                if (missing[n.item()][d] > 0) {
+                    taken[n.item()] += n.mg();
+                    break;
                 }
             }
-            return false;
-        });
+        }
+        double all = 0;
+        for (int i = 0; i < taken.length; i++) {
+            all += taken[i] == 0 ? 0 : Math.min(1, taken[i] / java.util.Arrays.stream(missing[i]).sum());
+        }
+        return all;
     }
 
     private Repaired putBack(int[] menu, int[] now, WeekRun.Found found, List<Integer> dropped) {

@@ -15,7 +15,7 @@ import java.util.TreeMap;
 /**
  * Random yields by the calendar's confidence, one draw for each vendor and item of a week. Common practice, no source: these
  * chances are a scenario to think with, not measured. What stands on a grower's own list of the week is as good as sure; what
- * is only hoped for is in no plan and is not drawn.
+ * is only hoped for is in no plan and is not drawn; what a distributor is sure of always comes.
  *
  * <pre>
  * confidence   all of it   a part, evenly from 1/4 to 3/4   nothing
@@ -35,12 +35,20 @@ final class Yields {
     Yields(Book book, WeekProblem problem) {
         this.problem = problem;
         for (WeekProblem.Offer o : problem.offers()) {
-            likely.merge(key(o), !o.onList() && likely(book, o), Boolean::logicalOr);
+            boolean hangsOnAYear = !o.onList() && likely(book, o);
+            if (hangsOnAYear || !distributed(book, o)) {
+                likely.merge(key(o), hangsOnAYear, Boolean::logicalOr);
+            }
         }
     }
 
     private String key(WeekProblem.Offer o) {
         return o.vendor() + "/" + problem.items().get(o.item()).id();
+    }
+
+    /** What a distributor is sure of is no crop of one field: it comes. */
+    private static boolean distributed(Book book, WeekProblem.Offer o) {
+        return book.vendors().containsKey(o.vendor()) && book.vendor(o.vendor()).kind() == Vendor.Kind.DISTRIBUTOR;
     }
 
     private boolean likely(Book book, WeekProblem.Offer o) {
@@ -51,7 +59,7 @@ final class Yields {
                         && w.confidence() == Vendor.Confidence.LIKELY);
     }
 
-    /** The share that comes, by {@code vendor/item}; the same for the same seed and run. */
+    /** The share that comes of what is drawn, by {@code vendor/item}; the same for the same seed and run. */
     Map<String, Double> draw(long seed, int run) {
         Random g = new Random(seed * MIX + run * 31L * MIX + 7);
         g.nextLong();
