@@ -42,7 +42,7 @@ final class Exposures {
             mean += share[r] / share.length;
         }
         return String.format(Locale.ROOT, "2027-W33, %d weeks with a failure (single ones and random yields) in %.0f s on all cores, at "
-                + "most %d MiB of heap between runs.%n%nOf the first %d runs in which a dish fell out: value after the quick repair "
+                + "most %d MiB of heap between runs.%n%nOf the first %d runs in which anything came short: value after the quick repair "
                 + "(same menu, dishes dropped) beside a full one (other dishes, 40,000 menus, 2,000 rounds of orders).%n%n"
                 + "| | $ |%n|---|---:|%n| mean after the quick repair | %s |%n| mean after the full one | %s |%n"
                 + "| mean difference, %% | %.1f |%n| largest, %% | %.1f |%n", m.tried(), m.seconds(), m.mostBytes() >> 20, share.length,

@@ -57,7 +57,7 @@ public final class ExposureScreen implements Screen {
         long whole = e.runs().stream().filter(r -> r.dropped() == 0).count();
         page.say("The mean margin is " + money(m.mean()) + ". No dish was lost in " + percent(whole, e.runs().size()) + " of the runs.");
         page.say("Chances are common practice, no source: what is sure comes whole 97 times in 100, in part 2, not at all once; what "
-                + "is likely 85, 11 and 4. A part is a quarter to three quarters, evenly. What a distributor is sure of always comes.");
+                + "is likely 85, 11 and 4. A part is a quarter to three quarters, evenly. What a distributor is sure of comes whole 996 times in 1,000.");
     }
 
     private static String money(long cents) {

@@ -15,30 +15,28 @@ import java.util.TreeMap;
 /**
  * Random yields by the calendar's confidence, one draw for each vendor and item of a week. Common practice, no source: these
  * chances are a scenario to think with, not measured. What stands on a grower's own list of the week is as good as sure; what
- * is only hoped for is in no plan and is not drawn; what a distributor is sure of always comes.
+ * is only hoped for is in no plan and is not drawn.
  *
  * <pre>
- * confidence   all of it   a part, evenly from 1/4 to 3/4   nothing
- * sure            97 %                2 %                     1 %
- * likely          85 %               11 %                     4 %
+ * confidence                all of it   a part, evenly from 1/4 to 3/4   nothing
+ * sure, from a distributor    99.6 %              0.2 %                  0.2 %
+ * sure                          97 %                2 %                    1 %
+ * likely                        85 %               11 %                    4 %
  * </pre>
  */
 final class Yields {
-    private static final int SURE_ALL = 97;
-    private static final int SURE_PART = 2;
-    private static final int LIKELY_ALL = 85;
-    private static final int LIKELY_PART = 11;
+    private static final double[] ALL = {99.6, 97, 85};
+    private static final double[] PART = {.2, 2, 11};
     private static final long MIX = 0x9E3779B97F4A7C15L;
     private final WeekProblem problem;
-    private final Map<String, Boolean> likely = new TreeMap<>();
+    /** By {@code vendor/item}: its row in the table, the least sure one of its packs. */
+    private final Map<String, Integer> rows = new TreeMap<>();
 
     Yields(Book book, WeekProblem problem) {
         this.problem = problem;
         for (WeekProblem.Offer o : problem.offers()) {
-            boolean hangsOnAYear = !o.onList() && likely(book, o);
-            if (hangsOnAYear || !distributed(book, o)) {
-                likely.merge(key(o), hangsOnAYear, Boolean::logicalOr);
-            }
+            int row = !o.onList() && likely(book, o) ? 2 : distributed(book, o) ? 0 : 1;
+            rows.merge(key(o), row, Math::max);
         }
     }
 
@@ -46,7 +44,7 @@ final class Yields {
         return o.vendor() + "/" + problem.items().get(o.item()).id();
     }
 
-    /** What a distributor is sure of is no crop of one field: it comes. */
+    /** What a distributor is sure of is no crop of one field. */
     private static boolean distributed(Book book, WeekProblem.Offer o) {
         return book.vendors().containsKey(o.vendor()) && book.vendor(o.vendor()).kind() == Vendor.Kind.DISTRIBUTOR;
     }
@@ -59,17 +57,17 @@ final class Yields {
                         && w.confidence() == Vendor.Confidence.LIKELY);
     }
 
-    /** The share that comes of what is drawn, by {@code vendor/item}; the same for the same seed and run. */
+    /** The share that comes, by {@code vendor/item}; the same for the same seed and run. */
     Map<String, Double> draw(long seed, int run) {
         Random g = new Random(seed * MIX + run * 31L * MIX + 7);
         g.nextLong();
         Map<String, Double> shares = new TreeMap<>();
-        likely.forEach((key, l) -> shares.put(key, draw(g, l ? LIKELY_ALL : SURE_ALL, l ? LIKELY_PART : SURE_PART)));
+        rows.forEach((key, row) -> shares.put(key, draw(g, ALL[row], PART[row])));
         return shares;
     }
 
     /** Two numbers are always taken, so that one draw never moves the next. */
-    private static double draw(Random g, int all, int part) {
+    private static double draw(Random g, double all, double part) {
         double chance = g.nextDouble() * 100;
         double half = .25 + g.nextDouble() / 2;
         return chance < all ? 1 : chance < all + part ? half : 0;

@@ -76,8 +76,8 @@ class ExposureTest {
                 assertThat(share == 0 || share == 1 || share >= .25 && share <= .75).isTrue();
             }
         }
-        assertThat(whole / (double) drawn).isBetween(.845, .975);
-        assertThat(none / (double) drawn).isBetween(.008, .042);
+        assertThat(whole / (double) drawn).isBetween(.845, .998);
+        assertThat(none / (double) drawn).isBetween(.001, .042);
     }
 
     @Test
