@@ -61,6 +61,12 @@ public final class Main {
         commands.put("confirmed", () -> new ConfirmedCommand(setting, tools));
         commands.put("keep", () -> new KeepCommand(setting, tools));
         commands.put("release", () -> new ReleaseCommand(setting, tools));
+        commands.put("why", () -> new WhyCommand(setting, tools));
+        commands.put("why-not", () -> new WhyNotCommand(setting, tools));
+        commands.put("clash", () -> new ClashCommand(setting, tools));
+        commands.put("worth", () -> new WorthCommand(setting, tools));
+        commands.put("exposure", () -> new ExposureCommand(setting, tools));
+        commands.put("compare", () -> new CompareCommand(setting, tools));
         return commands;
     }
 

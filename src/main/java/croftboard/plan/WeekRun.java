@@ -2,9 +2,13 @@ package croftboard.plan;
 
 import croftboard.book.Book;
 import croftboard.measure.IsoWeek;
+import croftboard.need.Account;
+import croftboard.need.Buying;
 import croftboard.need.WeekProblem;
+import croftboard.need.Workload;
 import croftboard.sourcing.Sourcing;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
@@ -47,11 +51,56 @@ public final class WeekRun {
 
     /** Orders alone for one menu: an answer at once. */
     public static Found orders(WeekProblem problem, int[] choice, long seed, int rounds) {
-        Sourcing.Orders orders = new Sourcing(problem, problem.prices().localPrice().toDouble() / 2)
-                .search(choice, seed, rounds, () -> false);
-        boolean complete = orders.complete() && new MissingMusts(Names.IDS, problem, choice, orders.packs(),
-                croftboard.need.Workload.of(problem, choice), croftboard.need.Buying.of(problem,
-                        croftboard.need.Workload.of(problem, choice).needMg(), orders.packs())).list().isEmpty();
+        return judged(problem, choice, sourcing(problem).search(choice, seed, rounds, () -> false));
+    }
+
+    /** Orders for one menu close to known packs, in milliseconds. */
+    public static Found near(WeekProblem problem, int[] choice, int[] packs) {
+        return judged(problem, choice, sourcing(problem).near(choice, packs));
+    }
+
+    /** The same menu with orders from the exact program, so many nodes of it; the better of both. */
+    public static Found exact(WeekProblem problem, Found start, long nodes) {
+        return judged(problem, start.choice(), sourcing(problem).exact(start.choice(), new Sourcing.Orders(start.packs(),
+                start.complete(), start.valueCents(), Optional.empty(), 0), 0, nodes));
+    }
+
+    /** Whether it is proved that no order for this menu keeps the musts. */
+    public static boolean impossible(WeekProblem problem, int[] choice, long nodes) {
+        return sourcing(problem).impossible(choice, nodes);
+    }
+
+    /** So small that every menu is tried: then {@link #solve} gives the best there is. */
+    public static boolean isTiny(WeekProblem problem) {
+        return EveryMenu.suits(problem);
+    }
+
+    /** Every promise, kept or broken, in words. */
+    public static List<WeekPlan.Promise> promises(Book book, WeekProblem problem, Account account) {
+        return new PromiseWords(book, problem, account).all();
+    }
+
+    /** Musts that dishes and packs break, in words; empty: complete. */
+    public static List<WeekPlan.Missing> missing(Book book, WeekProblem problem, int[] choice, int[] packs) {
+        return missing(Names.of(book), problem, choice, packs);
+    }
+
+    /** Whether dishes and packs keep every must. */
+    public static boolean holds(WeekProblem problem, int[] choice, int[] packs) {
+        return missing(Names.IDS, problem, choice, packs).isEmpty();
+    }
+
+    private static List<WeekPlan.Missing> missing(Names names, WeekProblem problem, int[] choice, int[] packs) {
+        Workload work = Workload.of(problem, choice);
+        return new MissingMusts(names, problem, choice, packs, work, Buying.of(problem, work.needMg(), packs)).list();
+    }
+
+    private static Sourcing sourcing(WeekProblem problem) {
+        return new Sourcing(problem, problem.prices().localPrice().toDouble() / 2);
+    }
+
+    private static Found judged(WeekProblem problem, int[] choice, Sourcing.Orders orders) {
+        boolean complete = orders.complete() && missing(Names.IDS, problem, choice, orders.packs()).isEmpty();
         return new Found(choice, orders.packs(), complete, orders.valueCents(), orders.bestForMenu(), Optional.empty(), "");
     }
 

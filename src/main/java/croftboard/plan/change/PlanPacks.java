@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** The packs of a plan as numbers, as far as a problem still offers them. */
-final class PlanPacks {
+public final class PlanPacks {
     private PlanPacks() { }
 
     /** @return packs of each offer, within what is offered now */
-    static int[] of(WeekProblem p, WeekPlan plan) {
+    public static int[] of(WeekProblem p, WeekPlan plan) {
         Map<String, Integer> ordered = new HashMap<>();
         plan.orders().forEach(o -> o.lines().forEach(l ->
                 ordered.merge(o.vendor() + " " + o.delivery() + " " + l.item() + " " + l.pack(), l.packs(), Integer::sum)));

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * Takes back order lines that differ from what the plan had already, as long as what each gains is less than the price of
  * disturbing a vendor: whole deliveries first, then items, then single lines.
  */
-final class StayPut {
+public final class StayPut {
     private final WeekProblem problem;
     private final int[] choice;
     private final Workload work;
@@ -21,7 +21,7 @@ final class StayPut {
     private final long lineCents;
 
     /** @param before packs of the plan, within what is offered now. @param lineCents price of one changed line */
-    StayPut(WeekProblem problem, int[] choice, int[] before, long lineCents) {
+    public StayPut(WeekProblem problem, int[] choice, int[] before, long lineCents) {
         this.problem = problem;
         this.choice = choice;
         this.work = Workload.of(problem, choice);
@@ -29,7 +29,7 @@ final class StayPut {
         this.lineCents = lineCents;
     }
 
-    int[] calm(int[] packs) {
+    public int[] calm(int[] packs) {
         int[] best = packs.clone();
         boolean again = true;
         while (again) {
