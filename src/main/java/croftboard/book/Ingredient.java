@@ -25,11 +25,21 @@ import java.util.Set;
  * @param salt share of weight, for the salt check
  * @param cuts by name; empty map: used as it comes
  * @param measures what household measures weigh
+ * @param madeOf bought compound food: its own ingredients as its label lists them, in descending weight
  */
 public record Ingredient(String id, String name, String label, String shelf, Set<Origin> origins,
         Statement allergens, Statement glutenGrains, Tcs tcs, Storage storage, int keepsDays, int thawDays,
         Optional<Ratio> keepWorth, Optional<Amount> par, boolean free, Ratio salt, Map<String, Cut> cuts,
-        List<Measure> measures, List<Substitute> substitutes) {
+        List<Measure> measures, List<Substitute> substitutes, Optional<String> madeOf) {
+
+    /** An ingredient whose own ingredients are not written down. */
+    public Ingredient(String id, String name, String label, String shelf, Set<Origin> origins, Statement allergens,
+            Statement glutenGrains, Tcs tcs, Storage storage, int keepsDays, int thawDays, Optional<Ratio> keepWorth,
+            Optional<Amount> par, boolean free, Ratio salt, Map<String, Cut> cuts, List<Measure> measures,
+            List<Substitute> substitutes) {
+        this(id, name, label, shelf, origins, allergens, glutenGrains, tcs, storage, keepsDays, thawDays, keepWorth, par,
+                free, salt, cuts, measures, substitutes, Optional.empty());
+    }
 
     public enum Origin {
         PLANT, FUNGUS, MINERAL, MICROBE, DAIRY, EGG, HONEY, MEAT, POULTRY, FISH, SHELLFISH, UNKNOWN

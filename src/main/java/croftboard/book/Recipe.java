@@ -25,9 +25,31 @@ import java.util.Set;
 public record Recipe(String id, String name, Optional<Sale> sale, Amount makes, Optional<Amount> cup,
         Ratio batchStep, int lifeDays, Hold hold, int leadDays, Ratio loss, List<Line> ingredients,
         List<Step> steps, Optional<String> scaling, Optional<String> doneness, Optional<String> holding,
-        Optional<String> caution, Optional<WorthOnly> worthOnly) {
+        Optional<String> caution, Optional<WorthOnly> worthOnly, Care care) {
+
+    /** A recipe of which no more is said than how it is made and sold. */
+    public Recipe(String id, String name, Optional<Sale> sale, Amount makes, Optional<Amount> cup, Ratio batchStep,
+            int lifeDays, Hold hold, int leadDays, Ratio loss, List<Line> ingredients, List<Step> steps,
+            Optional<String> scaling, Optional<String> doneness, Optional<String> holding, Optional<String> caution,
+            Optional<WorthOnly> worthOnly) {
+        this(id, name, sale, makes, cup, batchStep, lifeDays, hold, leadDays, loss, ingredients, steps, scaling, doneness,
+                holding, caution, worthOnly, Care.NONE);
+    }
 
     public enum Hold { HOT, COLD, AMBIENT }
+
+    /**
+     * What labels and cautions rest on.
+     *
+     * @param garlicInOil garlic, herbs or vegetables kept in oil: four days at most
+     * @param servedRaw animal food that reaches the plate raw or undercooked, in words; carried by every dish above
+     * @param netWeight least weight of a packed portion, as declared; empty: each is weighed
+     * @param itemNumber the store's five-digit number for the packed dish at its registers
+     */
+    public record Care(boolean garlicInOil, Optional<String> servedRaw, Optional<Amount> netWeight,
+            Optional<String> itemNumber) {
+        public static final Care NONE = new Care(false, Optional.empty(), Optional.empty(), Optional.empty());
+    }
 
     /**
      * @param fits courses or line ids

@@ -37,7 +37,18 @@ public record Seasons(Map<String, WeekRange> named, List<Target> targets, Map<St
      * @param price cents a head
      */
     public record Event(String id, String name, LocalDate date, Optional<LocalTime> service, int guarantee,
-            Ratio overage, Cents price, String diets, List<Course> menu) { }
+            Ratio overage, Cents price, String diets, List<Course> menu) {
+
+        /** The guarantee and what is made above it; exact. */
+        public Ratio heads() {
+            return Ratio.ONE.plus(overage).times(guarantee);
+        }
+
+        /** Portions of a course: its share of the heads, rounded up. What is made of it may be more, by the batch step. */
+        public int portions(Course course) {
+            return Math.toIntExact(course.share().times(heads()).ceil());
+        }
+    }
 
     /**
      * @param share of the heads that eat it

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -19,6 +20,12 @@ public final class Main {
     public static void main(String[] args) {
         Setting setting = new Setting(Clock.systemDefaultZone(), System.getenv(), Terminal.isThere(),
                 StopSignal.CtrlC::new);
+        Optional<String> ready = ReadyHelp.folder().flatMap(folder -> ReadyHelp.answer(folder, setting, args));
+        if (ready.isPresent()) {
+            System.out.print(ready.get());
+            System.out.flush();
+            return;
+        }
         int code = commandLine(setting, Wiring.tools(), args).execute(args);
         System.out.flush();
         System.exit(code);
@@ -67,6 +74,8 @@ public final class Main {
         commands.put("worth", () -> new WorthCommand(setting, tools));
         commands.put("exposure", () -> new ExposureCommand(setting, tools));
         commands.put("compare", () -> new CompareCommand(setting, tools));
+        commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("event", () -> new EventCommand(setting, tools));
         return commands;
     }
 

@@ -53,7 +53,7 @@ final class SurplusCommand implements Callable<Integer> {
     @Parameters(index = "2", paramLabel = "OFFER", description = "such as \"12 boxes tomato at $18\"; packs as in its file")
     private String offer;
 
-    @Option(names = "--by", required = true, paramLabel = "DAY", converter = Typed.Day.class, description = "the day on which they come")
+    @Option(names = "--by", required = true, paramLabel = "DAY", converter = Typed.Weekday.class, description = "the day on which they come")
     private DayOfWeek by;
 
     @Option(names = "--take", paramLabel = "N", description = "take so many: repairs the plan and keeps it as the next version")

@@ -3,9 +3,15 @@ package croftboard.cli;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import croftboard.paper.SheetKind;
+import croftboard.paper.file.PaperFormat;
 import croftboard.plan.file.PlanRef;
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -32,7 +38,7 @@ final class Typed {
         }
     }
 
-    static final class Day implements ITypeConverter<java.time.DayOfWeek> {
+    static final class Weekday implements ITypeConverter<java.time.DayOfWeek> {
         @Override
         public java.time.DayOfWeek convert(String text) {
             for (java.time.DayOfWeek day : java.time.DayOfWeek.values()) {
@@ -112,6 +118,66 @@ final class Typed {
         public Ratio convert(String text) {
             return Amount.number(text.trim()).filter(n -> n.signum() > 0).orElseThrow(() -> new TypeConversionException(
                     "'" + text + "' is no number above 0 -> such as 2, 1.5, 1/2 or 1-1/2"));
+        }
+    }
+
+    static final class Heads implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            try {
+                return Integer.valueOf(text.trim());
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("'" + text + "' is no head count -> a whole number, such as 165");
+            }
+        }
+    }
+
+    static final class PaperWord implements ITypeConverter<PaperFormat> {
+        @Override
+        public PaperFormat convert(String text) {
+            return oneOf(PaperFormat.values(), text);
+        }
+    }
+
+    static final class Sheets implements ITypeConverter<SheetKind> {
+        @Override
+        public SheetKind convert(String text) {
+            return oneOf(SheetKind.values(), text.trim());
+        }
+    }
+
+    static final class Servings implements ITypeConverter<Integer> {
+        private static final int MOST = 500;
+
+        @Override
+        public Integer convert(String text) {
+            if (!text.trim().matches("\\d{1,3}") || Integer.parseInt(text.trim()) < 1 || Integer.parseInt(text.trim()) > MOST) {
+                throw new TypeConversionException("'" + text + "' is no number of servings -> 1 to " + MOST);
+            }
+            return Integer.parseInt(text.trim());
+        }
+    }
+
+    /** A weekday of the week that is meant, or a date. */
+    record DayWord(Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
+        LocalDate in(IsoWeek week) {
+            return date.orElseGet(() -> week.day(weekday.orElseThrow()));
+        }
+    }
+
+    static final class Day implements ITypeConverter<DayWord> {
+        @Override
+        public DayWord convert(String text) {
+            for (DayOfWeek day : DayOfWeek.values()) {
+                if (day.name().substring(0, 3).equalsIgnoreCase(text.trim())) {
+                    return new DayWord(Optional.of(day), Optional.empty());
+                }
+            }
+            try {
+                return new DayWord(Optional.empty(), Optional.of(LocalDate.parse(text.trim())));
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no day -> mon tue wed thu fri sat sun, or a date such as 2027-08-19");
+            }
         }
     }
 }

@@ -9,6 +9,10 @@ import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
+import croftboard.paper.PaperContext;
+import croftboard.paper.SheetKind;
+import croftboard.paper.file.Packet;
+import croftboard.paper.file.PaperFormat;
 import croftboard.plan.Given;
 import croftboard.plan.PlanRequest;
 import croftboard.plan.WeekPlan;
@@ -16,15 +20,24 @@ import croftboard.plan.change.ChangedWeek;
 import croftboard.plan.change.Consequences;
 import croftboard.plan.change.Repair;
 import croftboard.plan.file.PlanFile;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import picocli.CommandLine;
 
 /** Touches what a normal run uses and keeps nothing, so that the program's classes can be archived for a fast start. */
 final class WarmUp {
@@ -41,13 +54,25 @@ final class WarmUp {
         QuietLibraries.hush();
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         try {
-            Main.commandLine(setting, tools).getSubcommands().values().forEach(c -> c.usage(nowhere));
+            writeHelp();
             tools.books().read(folder).fold(read -> {
                 use(read, nowhere);
                 return true;
             }, faulty -> false);
         } catch (RuntimeException | LinkageError e) {
             nowhere.println(e);
+        }
+    }
+
+    private void writeHelp() {
+        Setting plain = new Setting(setting.clock(), Map.of(), false, setting.stop());
+        CommandLine all = Main.commandLine(plain, tools);
+        if (ReadyHelp.folder().isPresent()) {
+            try {
+                ReadyHelp.write(ReadyHelp.folder().get(), all);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
     }
 
@@ -66,6 +91,7 @@ final class WarmUp {
             nowhere.println(PlanPrint.text(shown, Part.ALL.screens(shown), setting.page()));
             nowhere.println(PlanFile.write(planned.plan()));
             repair(book, planned.plan(), nowhere);
+            print(book, planned.plan(), now);
             return true;
         }, refused -> false);
     }
@@ -80,6 +106,23 @@ final class WarmUp {
                     PlanCheck.asOf(after), Optional.of(plan)).sentence());
             nowhere.println(PlanPrint.text(new ChangesScreen(new ChangesScreen.Repaired(shown, plan, 1, List.of(),
                     Consequences.of(book, plan, after, List.of(), tuesday), Optional.empty(), Optional.empty())), setting.page()));
+        }
+    }
+
+    /** Prints into a folder that is thrown away. */
+    private static void print(Book book, WeekPlan plan, LocalDateTime now) {
+        PaperContext context = new PaperContext(book, plan, 1, false, now, PaperContext.Filters.NONE, Set.of());
+        try {
+            Path folder = Files.createTempDirectory("croftboard");
+            try {
+                Packet.write(context, folder, SheetMakers.make(context, EnumSet.allOf(SheetKind.class)), Set.of(), PaperFormat.PDF);
+            } finally {
+                try (Stream<Path> all = Files.walk(folder)) {
+                    all.sorted(Comparator.reverseOrder()).forEach(p -> p.toFile().delete());
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -91,8 +91,12 @@ final class MenuState {
         for (MenuRule rule : all) {
             cents += rule.cents();
         }
-        return cents - work.stapleCents() - gap.mustsBroken() * 2 * brokenDay - hands.daysBroken() * brokenDay
-                - hands.mustsBroken() * UNIT_CENTS;
+        return cents - work.stapleCents() - mustsWeight();
+    }
+
+    /** Cents that broken musts weigh. */
+    long mustsWeight() {
+        return gap.mustsBroken() * 2 * brokenDay + hands.daysBroken() * brokenDay + hands.mustsBroken() * UNIT_CENTS;
     }
 
     /** Everything but bought food and the promises that hang on it: equal to the final account to the cent. */

@@ -26,6 +26,12 @@ public record WeekProblem(String name, LocalDate firstDay, int days, int[] openD
         List<Delivery> deliveries, List<Resource> resources, List<ItemStock> stock,
         List<ComponentStock> componentStock, List<ItemStock> looseStock, Prices prices, long constantCents) {
 
+    /** The same with other offers of the same deliveries. */
+    public WeekProblem withOffers(List<Offer> other) {
+        return new WeekProblem(name, firstDay, days, openDays, prepDays, slots, items, components, other, deliveries,
+                resources, stock, componentStock, looseStock, prices, constantCents);
+    }
+
     /**
      * A place in the offer on given days that holds one dish.
      *
@@ -162,6 +168,11 @@ public record WeekProblem(String name, LocalDate firstDay, int days, int[] openD
                 }
             }
             return price;
+        }
+
+        /** The same with its packs settled. */
+        public Offer pinned(int packs) {
+            return new Offer(vendor, item, delivery, pack, packMg, tiers, packs, packs, locality, whyLocal, onList);
         }
 
         public long costCents(int packs) {

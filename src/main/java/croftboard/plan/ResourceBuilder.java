@@ -27,8 +27,9 @@ final class ResourceBuilder {
             all.add(new WeekProblem.Resource(s.id(), s.name(), !dock, daily, hands, overtime,
                     s.overtimePerHour().value(), false));
         }
+        boolean served = book.recipes().values().stream().allMatch(r -> r.worthOnly().isPresent());
         for (Kitchen.Equipment e : kitchen.equipment()) {
-            all.add(e.perWeek().isPresent() ? weekly(e, e.perWeek().get()) : daily(e, calendar, daily));
+            all.add(e.perWeek().isPresent() ? weekly(e, e.perWeek().get()) : daily(e, calendar, daily, served));
         }
         return all;
     }
@@ -38,10 +39,11 @@ final class ResourceBuilder {
                 new long[] {0}, 0, false);
     }
 
-    private static WeekProblem.Resource daily(Kitchen.Equipment e, Calendar calendar, int[] days) {
+    /** @param served dishes take their units on the day they are served, be it a prep day or not */
+    private static WeekProblem.Resource daily(Kitchen.Equipment e, Calendar calendar, int[] days, boolean served) {
         long[] units = new long[Calendar.DAYS];
         for (int d = 0; d < Calendar.DAYS; d++) {
-            units[d] = calendar.prep(d) || e.held() ? e.perDay().orElse(0) : 0;
+            units[d] = calendar.prep(d) || e.held() || served && calendar.open(d) ? e.perDay().orElse(0) : 0;
         }
         return new WeekProblem.Resource(e.id(), e.name(), false, days, units, new long[Calendar.DAYS], 0, e.held());
     }

@@ -5,7 +5,6 @@ import croftboard.book.Kitchen;
 import croftboard.book.Promises;
 import croftboard.book.Recipe;
 import croftboard.book.Seasons;
-import croftboard.measure.Ratio;
 import croftboard.need.WeekProblem;
 import croftboard.safety.DishStatement;
 import java.util.ArrayList;
@@ -108,8 +107,7 @@ final class SlotBuilder {
         }
         eventCents += event.price().value() * event.guarantee();
         for (Seasons.Course course : event.menu()) {
-            int portions = Math.toIntExact(course.share().times(event.guarantee())
-                    .times(Ratio.ONE.plus(event.overage())).ceil());
+            int portions = event.portions(course);
             String id = event.id() + "/" + course.id();
             java.util.Optional<String> fixed = java.util.Optional.ofNullable(kept.get(id)).or(course::dish);
             List<WeekProblem.Candidate> all = new ArrayList<>();

@@ -19,8 +19,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Chooses dishes and packs for one week given as numbers: a greedy menu with its orders at once; then
- * what local money is worth and a bound over all menus; several menu searches, each with its orders;
- * exact orders for the best, and a tighter bound beside them. Each better one is told at once. Knows no book. One object solves once.
+ * what local money is worth and a bound over all menus; menu searches, each with its orders; from each, menu and orders
+ * together; exact orders for the best, and a tighter bound beside them. Each better one is told at once. Knows no book. One object solves once.
  */
 final class WeekSolver {
     private static final int FIRST_ROUNDS = 400;
@@ -41,7 +41,7 @@ final class WeekSolver {
     /** @param stop asked now and then; true ends with the best so far */
     WeekSolver(WeekProblem problem, Budget budget, long seed, Listener listener, BooleanSupplier stop) {
         this.problem = problem;
-        this.budget = budget;
+        this.budget = JointSearch.suits(problem) ? budget : budget.menusOnly();
         this.seed = seed;
         this.listener = listener;
         this.stop = stop;
@@ -87,7 +87,13 @@ final class WeekSolver {
         take(greedy.choice(), sourcing.search(greedy.choice(), seed, FIRST_ROUNDS, () -> false));
         if (!stop.getAsBoolean()) {
             listener.doing("what no plan can pass");
-            relax();
+            Optional<Relaxation> relaxed = relax();
+            Optional<PlainChoice> plain = EveryMenu.suits(problem) ? Optional.empty()
+                    : relaxed.flatMap(r -> PlainChoice.of(problem, budget, seed, stop));
+            if (plain.isPresent()) {
+                choosePlainly(plain.get(), relaxed.get());
+                return solved(best.choice, best.orders);
+            }
             if (bounding && budget.exactMillis() > 0 && Runtime.getRuntime().availableProcessors() > SIDE_BY_SIDE) {
                 early = new TighterBound(problem, best, budget.boundMillis(SIDE_BY_SIDE), 0, stop);
             }
@@ -104,7 +110,7 @@ final class WeekSolver {
         return solved(best.choice, best.orders);
     }
 
-    private void relax() {
+    private Optional<Relaxation> relax() {
         Optional<Relaxation> relaxed = JointRelaxation.of(problem);
         relaxed.ifPresent(r -> {
             localWorth = r.localWorth();
@@ -112,6 +118,17 @@ final class WeekSolver {
         });
         how = relaxed.isPresent() ? "" : "no proof can be run on this machine: the orders are complete, "
                 + "found by search, and nothing is proved about them";
+        return relaxed;
+    }
+
+    /** Nothing is bought: the orders are empty, and every menu's are exact. */
+    private void choosePlainly(PlainChoice plain, Relaxation relaxed) {
+        listener.doing("menus");
+        Sourcing sourcing = new Sourcing(problem, localWorth);
+        long known = best.complete ? best.orders.valueCents() : Long.MIN_VALUE;
+        bound = Optional.of(plain.run(best.choice, known, relaxed, m -> sourcing.search(m, seed, 1, stop).valueCents(),
+                m -> take(m, sourcing.search(m, seed, 1, stop))));
+        take(best.choice, sourcing.exact(best.choice, best.orders, budget.exactMillis(), budget.nodes()));
     }
 
     private void tryEveryMenu() {
@@ -129,16 +146,26 @@ final class WeekSolver {
             return t;
         });
         try {
-            List<Future<Run>> runs = new ArrayList<>();
+            List<Future<Searched>> runs = new ArrayList<>();
             for (int n = 0; n < budget.runs(); n++) {
                 long own = seed + 1_000L * n;
                 runs.add(threads.submit(() -> run(start, own)));
             }
+            List<Future<Together>> together = new ArrayList<>();
+            for (int n = 0; n < budget.runs() && budget.together(); n++) {
+                Future<Searched> from = runs.get(n);
+                long own = seed + 1_000L * n;
+                together.add(threads.submit(() -> together(from.get(), own)));
+            }
             for (int n = 0; n < runs.size(); n++) {
                 listener.doing("menus, search " + (n + 1) + " of " + runs.size());
-                Run run = runs.get(n).get();
+                Searched run = runs.get(n).get();
                 listener.searched(run.menu, run.orders);
                 take(run.menu.choice(), run.orders);
+            }
+            listener.doing("menu and orders together");
+            for (Future<Together> last : together) {
+                take(last.get().choice, last.get().orders);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -149,14 +176,24 @@ final class WeekSolver {
         }
     }
 
-    private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }
+    private record Searched(MenuSearch.Found menu, Sourcing.Orders orders) { }
 
-    private Run run(int[] start, long own) {
+    private record Together(int[] choice, Sourcing.Orders orders) { }
+
+    private Searched run(int[] start, long own) {
         MenuSearch.Effort effort =
                 new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         MenuSearch.Found menu = new MenuSearch(problem, localWorth).search(start, own, effort, stop);
-        return new Run(menu, new Sourcing(problem, localWorth)
+        return new Searched(menu, new Sourcing(problem, localWorth)
                 .search(menu.choice(), own, budget.rounds(), () -> false));
+    }
+
+    /** What becomes of a menu and its orders when both change together; never worse. */
+    private Together together(Searched from, long own) {
+        JointSearch.Found found = new JointSearch(problem, localWorth, from.menu.choice(), from.orders.packs(), own)
+                .run(budget.jointTries(), budget.jointMillis(), stop);
+        return new Together(found.choice(), new Sourcing(problem, localWorth)
+                .better(found.choice(), found.packs(), own, budget.rounds()));
     }
 
     /** The last orders, and beside them on the other core the tighter bound over all menus. */

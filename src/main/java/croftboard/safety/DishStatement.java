@@ -66,24 +66,38 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
      *     whatever the recipe lets the plan do, and on no line of its components
      */
     public static DishStatement planned(Book book, String recipe, Map<String, String> swaps) {
-        TreeSet<String> ingredients = new TreeSet<>();
-        for (Recipe.Line line : book.recipe(recipe).ingredients()) {
-            String every = swaps.get(line.item() + EVERY_LINE);
-            if (every != null && !book.recipes().containsKey(line.item())) {
-                ingredients.add(every);
-            } else {
-                collectPlanned(book, line, swaps, ingredients);
-            }
-        }
-        return ofIngredients(ingredients.stream().map(book::ingredient).toList());
+        return ofIngredients(plannedIngredients(book, recipe, swaps));
     }
 
-    private static void collectPlanned(Book book, Recipe.Line line, Map<String, String> swaps, Set<String> into) {
-        if (book.recipes().containsKey(line.item())) {
-            book.recipe(line.item()).ingredients().forEach(part -> collectPlanned(book, part, swaps, into));
-        } else {
-            into.add(line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item());
+    /** The ingredients of a dish in a plan, through its whole tree, each once. @param swaps as for {@link #planned} */
+    public static List<Ingredient> plannedIngredients(Book book, String recipe, Map<String, String> swaps) {
+        TreeSet<String> ingredients = new TreeSet<>();
+        collectPlanned(book, recipe, true, swaps, ingredients);
+        return ingredients.stream().map(book::ingredient).toList();
+    }
+
+    private static void collectPlanned(Book book, String recipe, boolean dish, Map<String, String> swaps, Set<String> into) {
+        for (Recipe.Line line : book.recipe(recipe).ingredients()) {
+            if (book.recipes().containsKey(line.item())) {
+                collectPlanned(book, line.item(), false, swaps, into);
+            } else {
+                into.add(used(line, dish, swaps));
+            }
         }
+    }
+
+    /**
+     * The ingredient that a plan uses on a line.
+     *
+     * @param dish whether the line stands in the dish itself, not in a component of it
+     * @param swaps as for {@link #planned}
+     */
+    public static String used(Recipe.Line line, boolean dish, Map<String, String> swaps) {
+        String every = dish ? swaps.get(line.item() + EVERY_LINE) : null;
+        if (every != null) {
+            return every;
+        }
+        return line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item();
     }
 
     /**
@@ -154,9 +168,13 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
         return contains.isEmpty() ? "Recipe lists none of the nine major allergens." : known;
     }
 
-    /** {@code fish-cod} as a label says it: {@code cod}. */
-    private static String spoken(String word) {
-        return word.startsWith("fish-") ? word.substring(5)
-                : word.startsWith("shellfish-") ? word.substring(10) : word.replace('-', ' ');
+    /** {@code fish-cod} as a label says it: {@code cod}; {@code milk-goat}: {@code goat milk}. */
+    public static String spoken(String word) {
+        int hyphen = word.indexOf('-');
+        return switch (hyphen < 0 ? "" : word.substring(0, hyphen)) {
+            case "fish", "shellfish" -> word.substring(hyphen + 1).replace('-', ' ');
+            case "milk", "egg" -> word.substring(hyphen + 1) + " " + word.substring(0, hyphen);
+            default -> word.replace('-', ' ');
+        };
     }
 }

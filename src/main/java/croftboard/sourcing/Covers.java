@@ -13,7 +13,7 @@ import java.util.TreeSet;
  * that all needs can be met (Hall's theorem for intervals; where dated stock helps too, a weaker one). Integer solvers
  * tighten such rows far better than rows of flows. Grams.
  */
-final class Covers implements Goods {
+final class Covers implements Goods, DishNeeds {
     private static final double MG = 1000;
     private final WeekProblem problem;
     private final Program program;
@@ -133,7 +133,8 @@ final class Covers implements Goods {
     }
 
     /** One unit of the column needs so many grams. */
-    void need(Window window, int column, double grams) {
+    @Override
+    public void need(Window window, int column, double grams) {
         for (Cover c : covers.get(window.item)) {
             if (c.first <= first(window) && window.to <= c.last) {
                 c.net.add(column, -grams);

@@ -30,6 +30,18 @@ final class HandsRows {
                 .add(column, units);
     }
 
+    /** @return by resource and period what one more unit is worth at these row prices, cents, 0 or more */
+    double[][] worth(double[] prices) {
+        double[][] worth = new double[taken.length][];
+        for (int r = 0; r < worth.length; r++) {
+            worth[r] = new double[taken[r].length];
+            for (Map.Entry<Integer, Program.Row> row : rows.getOrDefault(r, Map.of()).entrySet()) {
+                worth[r][row.getKey()] = Math.max(0, prices[row.getValue().number]);
+            }
+        }
+        return worth;
+    }
+
     private Program.Row row(WeekProblem.Resource r, int period, long used) {
         long free = Math.max(0, r.regular()[period] - used);
         long overtime = r.overtime()[period] - Math.max(0, used - r.regular()[period]);

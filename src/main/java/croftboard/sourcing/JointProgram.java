@@ -16,6 +16,7 @@ final class JointProgram {
     final Covers needs;
     final Purchases buying;
     final MenuRows menu;
+    final HandsRows hands;
 
     JointProgram(WeekProblem problem) {
         List<WeekProblem.ItemStock> stock = new ArrayList<>(problem.stock());
@@ -23,7 +24,7 @@ final class JointProgram {
         needs = new Covers(problem, program, windows(problem), stock, false);
         FoodCost food = new FoodCost(problem, program, staples(problem));
         buying = new Purchases(problem, program, needs, food);
-        HandsRows hands = new HandsRows(problem, program, HandsRows.nothing(problem));
+        hands = new HandsRows(problem, program, HandsRows.nothing(problem));
         menu = new MenuRows(problem, program, needs, hands, food);
         menu.build();
         buying.receiveWith(hands);
@@ -36,7 +37,7 @@ final class JointProgram {
         return all;
     }
 
-    private static double staples(WeekProblem problem) {
+    static double staples(WeekProblem problem) {
         return problem.slots().stream().mapToDouble(s -> s.candidates().stream()
                 .mapToDouble(c -> c.stapleCents() + c.looseStapleCents()).max().orElse(0)).sum();
     }

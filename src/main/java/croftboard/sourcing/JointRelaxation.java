@@ -36,6 +36,7 @@ public final class JointRelaxation {
         for (int v = 0; v < minimum.length; v++) {
             minimum[v] = Math.max(0, -prices[joint.buying.minimum[v].number]);
         }
-        return new Relaxation(SafeSide.anyMenu(problem, DualBound.of(joint.program, prices)), worth, item, minimum);
+        return new Relaxation(SafeSide.anyMenu(problem, DualBound.of(joint.program, prices)), worth, item, minimum,
+                joint.hands.worth(prices));
     }
 }

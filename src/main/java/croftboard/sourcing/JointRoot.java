@@ -59,13 +59,13 @@ public final class JointRoot {
         }
     }
 
-    /** Where nothing is bought the solver's own answers are worth having; else the bound is all that is wanted. */
+    /** The bound is all that is wanted: searches of their own find the menus, also where nothing is bought. */
     private static MPSolver.ResultStatus solve(WeekProblem problem, MPSolver solver, long millis, long nodes,
             BooleanSupplier stop) {
         WholeNumbers.Watch watch = new WholeNumbers.Watch(solver, stop);
         try {
             return needsFood(problem) ? WholeNumbers.bound(solver, millis, nodes)
-                    : WholeNumbers.solve(solver, millis, nodes);
+                    : WholeNumbers.choose(solver, millis, nodes);
         } finally {
             watch.close();
         }

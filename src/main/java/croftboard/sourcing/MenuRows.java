@@ -10,12 +10,12 @@ import java.util.TreeMap;
 final class MenuRows {
     private final WeekProblem problem;
     private final Program program;
-    private final Covers needs;
+    private final DishNeeds needs;
     private final HandsRows hands;
     private final FoodCost food;
     private final int[][] dish;
 
-    MenuRows(WeekProblem problem, Program program, Covers needs, HandsRows hands, FoodCost food) {
+    MenuRows(WeekProblem problem, Program program, DishNeeds needs, HandsRows hands, FoodCost food) {
         this.problem = problem;
         this.program = program;
         this.needs = needs;

@@ -8,7 +8,8 @@ import croftboard.need.WeekProblem;
  * <p>Two things are added. First the account's roundings: where the program has an exact amount, the account rounds
  * waste, overtime, broken shares and staples to the cent, half up, and each may make a plan worth half a cent more than
  * the program thinks (kept surplus is rounded down, which cannot). Second a millionth of the bound: an integer solver
- * works with tolerances near 1e-7, and sums of doubles err by about 1e-12.
+ * works with tolerances near 1e-7, and sums of doubles err by about 1e-12. Where nothing is bought the account rounds
+ * nothing, and every plan's value is a multiple of one amount: the bound comes down to such a multiple.
  */
 final class SafeSide {
     private static final double TOLERANCE = 1e-6;
@@ -17,6 +18,10 @@ final class SafeSide {
 
     /** For a bound over all menus. */
     static long anyMenu(WeekProblem problem, double cents) {
+        long step = WholeWorth.step(problem);
+        if (step > 0) {
+            return whole(cents, step);
+        }
         double foodPrice = problem.prices().foodCostPrice().toDouble();
         double half = 2 + wastedItems(problem) + StapleNeeds.batches(problem) * (1 + foodPrice);
         for (WeekProblem.Resource r : problem.resources()) {
@@ -27,6 +32,10 @@ final class SafeSide {
 
     /** For a bound over all orders of one menu, whose staples and hands are known to the cent. */
     static long oneMenu(WeekProblem problem, double cents) {
+        long step = WholeWorth.step(problem);
+        if (step > 0) {
+            return whole(cents, step);
+        }
         int dock = problem.prices().receivingResource();
         return up(cents, 1 + 0.5 * wastedItems(problem) + (dock < 0 ? 0 : roundedPeriods(problem.resources().get(dock))));
     }
@@ -38,6 +47,10 @@ final class SafeSide {
 
     private static long wastedItems(WeekProblem problem) {
         return problem.items().stream().filter(i -> i.wasteCentsPerMg().signum() > 0).count();
+    }
+
+    private static long whole(double cents, long step) {
+        return Math.multiplyExact(step, (long) Math.floor((cents + Math.abs(cents) * TOLERANCE) / step));
     }
 
     private static long up(double cents, double roundings) {

@@ -1,12 +1,15 @@
 package croftboard.sourcing;
 
 import croftboard.need.WeekProblem;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 
 /** Orders for a menu: a search that always answers, then, where the exact solver is there, the exact program with its proof. */
 public final class Sourcing {
+    private static final long MOVES_A_ROUND = 20;
     private final WeekProblem problem;
     private final double localWorth;
 
@@ -30,6 +33,24 @@ public final class Sourcing {
         FixedMenu menu = new FixedMenu(problem, choice);
         OrderSearch.Found found = new OrderSearch(menu, localWorth).run(seed, rounds, stop);
         return judged(menu, found.packs(), Optional.empty(), found.rounds());
+    }
+
+    /**
+     * Orders for the menu bettered pack by pack.
+     *
+     * @param packs of each offer
+     * @param rounds repeatable; each is some packs tried
+     */
+    public Orders better(int[] choice, int[] packs, long seed, int rounds) {
+        FixedMenu menu = new FixedMenu(problem, choice);
+        OrderFacts facts = new OrderFacts(menu);
+        OrderState state = new OrderState(facts);
+        state.copy(packs);
+        PackMoves moves = new PackMoves(facts, state);
+        moves.improve();
+        moves.accept(new java.util.Random(seed), MOVES_A_ROUND * rounds, () -> false);
+        moves.improve();
+        return judged(menu, state.packs, Optional.empty(), 0);
     }
 
     /**
@@ -68,6 +89,37 @@ public final class Sourcing {
     public boolean impossible(int[] choice, long nodes) {
         return Natives.available() && new ExactOrders(new FixedMenu(problem, choice))
                 .solve(new int[problem.offers().size()], new ExactOrders.Effort(0, nodes)).impossible();
+    }
+
+    /**
+     * The exact program over the deliveries of some days, all others staying as they are; the better of both is kept. Its
+     * proof speaks of these days' deliveries only and is left out.
+     *
+     * @param fromDay first delivery day
+     * @param untilDay day after the last
+     */
+    public Orders exactWithin(int[] choice, Orders start, int fromDay, int untilDay, long millis, long nodes) {
+        Orders found = new Sourcing(pinnedOutside(start.packs(), fromDay, untilDay), localWorth)
+                .exact(choice, start, millis, nodes);
+        return found.complete() && (!start.complete() || found.valueCents() > start.valueCents())
+                ? new Orders(found.packs(), true, found.valueCents(), Optional.empty(), start.rounds()) : start;
+    }
+
+    private WeekProblem pinnedOutside(int[] packs, int fromDay, int untilDay) {
+        List<WeekProblem.Offer> offers = new ArrayList<>();
+        for (int o = 0; o < packs.length; o++) {
+            WeekProblem.Offer offer = problem.offers().get(o);
+            int day = problem.deliveries().get(offer.delivery()).day();
+            offers.add(fromDay <= day && day < untilDay ? offer : offer.pinned(packs[o]));
+        }
+        return problem.withOffers(offers);
+    }
+
+    /** Known orders, judged; where they break a must, mended as far as single packs can. */
+    public Orders known(int[] choice, int[] packs) {
+        FixedMenu menu = new FixedMenu(problem, choice);
+        Orders orders = judged(menu, packs, Optional.empty(), 0);
+        return orders.complete() ? orders : judged(menu, mended(menu, packs), Optional.empty(), 0);
     }
 
     /** The same orders with packs moved to a later delivery of their vendor wherever that loses nothing: fresher food. */

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 /** A section of the figures; each can be measured alone. */
 enum Part {
     DEMO(Demo::measure), QUALITY(Quality::measure), BASELINES(Baselines::measure), PLANTED(Planted::measure),
-    SIZE(Sizes::measure), MONTH(Months::measure), MISJUDGED(Misjudged::measure), START(Starts::measure), SHORT(Shorts::measure),
-    EXPOSURE(Exposures::measure);
+    SIZE(Sizes::measure), MONTH(Months::measure), MISJUDGED(Misjudged::measure), START(Starts::measure),
+    PAPER(Papers::measure), SHORT(Shorts::measure), EXPOSURE(Exposures::measure);
 
     private final Measure measure;
 

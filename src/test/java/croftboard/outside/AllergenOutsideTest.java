@@ -70,6 +70,16 @@ class AllergenOutsideTest {
         assertThat(statement.lists(word)).isEqualTo(Known.YES);
     }
 
+    /** Edition 5, 6 January 2025 (FDA FAQ): milk of other ruminants and eggs of other birds count and are named by animal. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"milk-goat, goat milk, milk", "milk-sheep, sheep milk, milk", "egg-duck, duck egg, egg"})
+    void otherAnimals_areNamed_andCountAsTheGroup(String word, String spoken, String group) {
+        DishStatement statement = dish(food("thing").from(Origin.DAIRY).contains(word));
+        assertThat(statement.sentence()).isEqualTo("Contains " + spoken + ".");
+        assertThat(statement.lists(group)).isEqualTo(Known.YES);
+        assertThat(statement.vegan()).isEqualTo(Known.NO);
+    }
+
     /**
      * What is not stated is said beside what is; absence is never claimed then (design: unknown is never
      * "free of").

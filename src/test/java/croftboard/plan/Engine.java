@@ -53,7 +53,8 @@ public final class Engine {
 
     /** Weeks that follow each other as one problem. The one call to the engine for several weeks stands here. */
     public static Answer month(WeekProblem problem, Duration time, long seed) {
-        return heard(problem, ear -> new LongWeek(problem, time, seed, ear).solve());
+        return heard(problem, ear -> new MonthSolver(problem, MonthBudget.of(time, OptionalLong.empty()), seed, ear,
+                () -> false).solve(Enumeration.nothing(problem)));
     }
 
     private static Answer heard(WeekProblem problem, Function<WeekSolver.Listener, WeekSolver.Solved> solver) {

@@ -64,7 +64,7 @@ final class IngredientReader {
                 f.maybe("par", quantities::amount), free,
                 f.or("salt", Ratio.ZERO, n -> quantities.share(n, true, 100)), cuts,
                 measures(f, cuts, cutsRead),
-                substitutes(f));
+                substitutes(f), f.maybe("made_of", values::text));
         contradictions(f, storage, free);
         if (notebook.faultCount() == before) {
             animalAllergens(f, ingredient);
@@ -88,7 +88,7 @@ final class IngredientReader {
     /** Milk, egg, fish and shellfish are of animal origin: a plant origin beside them would let a dish pass for vegan. */
     private void animalAllergens(Fields f, Ingredient ingredient) {
         boolean animal = ingredient.allergens().contains().stream().anyMatch(a -> a.equals("milk") || a.equals("egg")
-                || a.startsWith("fish-") || a.startsWith("shellfish-"));
+                || a.startsWith("milk-") || a.startsWith("egg-") || a.startsWith("fish-") || a.startsWith("shellfish-"));
         boolean plantOnly = java.util.EnumSet.of(Ingredient.Origin.PLANT, Ingredient.Origin.FUNGUS,
                 Ingredient.Origin.MINERAL, Ingredient.Origin.MICROBE).containsAll(ingredient.origins());
         if (animal && plantOnly && f.has("origin") && f.has("allergens")) {

@@ -1,8 +1,10 @@
 package croftboard.book.file;
 
 import croftboard.book.Ingredient.Storage;
+import croftboard.book.Contact;
 import croftboard.book.Kitchen;
 import croftboard.book.Kitchen.Equipment;
+import croftboard.book.Kitchen.Paperwork;
 import croftboard.book.Kitchen.ServiceLine;
 import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
@@ -70,8 +72,36 @@ final class KitchenReader {
                 f.or("waste", Cents.ZERO, n -> quantities.price(n, "per lb")),
                 f.or("promises", PromisesReader.NO_PROMISES, promises::read),
                 f.maybe("local", promises::local),
-                health.edition(), health.authority());
+                health.edition(), health.authority(), paperwork(f));
         drafts.kitchen = Optional.of(notebook.wrote(kitchen, f.spot(), before));
+    }
+
+    private Paperwork paperwork(Fields f) {
+        boolean letter = !(f.get("paper") instanceof Node.Scalar s && s.text().equals("a4"));
+        return new Paperwork(f.or("contact", Contact.NONE, new OrderingReader(values, quantities)::contact),
+                f.maybe("order_note", values::text),
+                f.maybe("labels", n -> new LabelStockReader(values, quantities).read(n, letter)),
+                f.or("packed", Set.of(), n -> packed(n, f)),
+                f.or("thaw", Paperwork.THAW_DAYS, n -> quantities.days(n, 0, 7)));
+    }
+
+    /** Ids of the kitchen's own lines. */
+    private Set<String> packed(Node node, Fields kitchen) {
+        Set<String> known = new java.util.LinkedHashSet<>();
+        for (Node line : kitchen.has("lines") ? kitchen.list("lines", values) : List.<Node>of()) {
+            if (line instanceof Node.Mapping mapping) {
+                mapping.pairs().stream().filter(p -> p.key().text().equals("id") && p.value() instanceof Node.Scalar)
+                        .forEach(p -> known.add(((Node.Scalar) p.value()).text()));
+            }
+        }
+        Set<String> packed = values.ids(node);
+        for (String id : packed) {
+            if (!known.contains(id)) {
+                notebook.fault(node.spot(), "there is no line " + Notebook.show(id),
+                        notebook.meant(id, known, "the lines are " + String.join(", ", known)));
+            }
+        }
+        return packed;
     }
 
     private ZoneId zone(Node node) {
@@ -122,7 +152,8 @@ final class KitchenReader {
             boolean held = e.or("held", false, values::yesNo);
             Equipment read = new Equipment(id, e.or("name", id, values::text), e.get("unit", values::text),
                     e.maybe("per_day", n -> quantities.whole(n, 0, MOST_UNITS)),
-                    e.maybe("per_week", n -> quantities.whole(n, 0, MOST_UNITS)), held);
+                    e.maybe("per_week", n -> quantities.whole(n, 0, MOST_UNITS)), held,
+                    e.maybe("at_once", n -> quantities.whole(n, 1, MOST_UNITS)));
             if (node instanceof Node.Mapping && read.perDay().isPresent() == read.perWeek().isPresent()) {
                 notebook.fault(e.spot(), "the equipment " + Notebook.show(id)
                         + " needs its units a day or a week, one of the two",

@@ -21,12 +21,14 @@ final class OfferReader {
     private final Quantities quantities;
     private final PlaceReader places;
     private final Notebook notebook;
+    private final OrderingReader ordering;
 
     OfferReader(Values values, Quantities quantities, PlaceReader places) {
         this.values = values;
         this.quantities = quantities;
         this.places = places;
         this.notebook = values.notebook();
+        this.ordering = new OrderingReader(values, quantities);
     }
 
     /** @param days on which the vendor delivers; none when they could not all be read */
@@ -42,7 +44,8 @@ final class OfferReader {
                 f.get("holds", quantities::amount), price, breaks(f, price, priceRead), on(f, days),
                 f.get("grown_at", this::whence),
                 f.or("processed_at", new Whence.Nowhere(), this::processed),
-                f.maybe("local_part", n -> quantities.share(n, true, 100)), weeks(f));
+                f.maybe("local_part", n -> quantities.share(n, true, 100)), weeks(f),
+                f.maybe("number", values::text), ordering.accepted(f));
         notebook.part(offer, "holds", f.get("holds").spot());
         return notebook.wrote(offer, f.get("item").spot(), before);
     }

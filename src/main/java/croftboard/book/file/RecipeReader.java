@@ -24,6 +24,7 @@ final class RecipeReader {
     private final Quantities quantities;
     private final LineReader lines;
     private final StepReader steps;
+    private final CareReader care;
     private final Notebook notebook;
 
     RecipeReader(Values values) {
@@ -31,6 +32,7 @@ final class RecipeReader {
         this.quantities = new Quantities(values);
         this.lines = new LineReader(values, quantities);
         this.steps = new StepReader(values, quantities);
+        this.care = new CareReader(values, quantities);
         this.notebook = values.notebook();
     }
 
@@ -88,14 +90,15 @@ final class RecipeReader {
         }
         boolean dish = form == Form.DISH;
         List<Step> worked = f.list("steps", values).stream().map(n -> steps.read(n, dish)).toList();
-        return new Recipe(id, f.get("name", values::text), dish ? Optional.of(sale(f, makes))
-                : Optional.empty(), makes,
-                f.maybe("cup", quantities::weight), batchStep(f), life(f, hold), hold,
+        Optional<Sale> sale = dish ? Optional.of(sale(f, makes)) : Optional.empty();
+        int life = life(f, hold);
+        return new Recipe(id, f.get("name", values::text), sale, makes,
+                f.maybe("cup", quantities::weight), batchStep(f), life, hold,
                 f.or("lead", 0, n -> quantities.days(n, 0, 1)),
                 f.or("loss", Ratio.ZERO, n -> quantities.share(n, true, 95)), ingredients, worked,
                 f.maybe("scaling", values::text), f.maybe("doneness", values::text),
                 f.maybe("holding", values::text),
-                f.maybe("caution", values::text), Optional.empty());
+                f.maybe("caution", values::text), Optional.empty(), care.read(f, life, sale));
     }
 
     private Sale sale(Fields f, Amount makes) {
@@ -171,6 +174,6 @@ final class RecipeReader {
                 Ratio.ONE, 1,
                 Hold.AMBIENT, 0, Ratio.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(),
                 Optional.empty(),
-                Optional.empty(), Optional.of(new WorthOnly(worth, steps.uses(f.get("uses")))));
+                Optional.empty(), Optional.of(new WorthOnly(worth, steps.uses(f.get("uses"), true))));
     }
 }

@@ -41,6 +41,7 @@ final class Remarks {
                         + "]");
             }
             weight(recipe, weigher);
+            garlicInOil(recipe, weigher);
         }
         statements();
         for (OnHand counted : book.onHand()) {
@@ -83,6 +84,25 @@ final class Remarks {
                     + ", but its ingredients"
                     + " less " + percent(recipe.loss()) + " loss weigh "
                     + shown(inUnitOf(ready, recipe.makes().unit())));
+        }
+    }
+
+    /** More oil than everything else together, with garlic in it, and longer kept than garlic in oil may be. */
+    private void garlicInOil(Recipe recipe, Weigher weigher) {
+        Ratio all = Ratio.ZERO;
+        Ratio oil = Ratio.ZERO;
+        boolean garlic = false;
+        for (Recipe.Line line : recipe.ingredients()) {
+            Ratio grams = weigher.grams(line).orElse(Ratio.ZERO);
+            List<String> words = List.of(line.item().split("-"));
+            all = all.plus(grams);
+            oil = words.contains("oil") ? oil.plus(grams) : oil;
+            garlic |= words.contains("garlic");
+        }
+        if (garlic && !recipe.care().garlicInOil() && recipe.lifeDays() > CareReader.GARLIC_IN_OIL_DAYS
+                && oil.times(2).compareTo(all) > 0) {
+            notebook.warn(notebook.spotOf(recipe), "[" + recipe.id() + "] looks like garlic in oil with a life of "
+                    + recipe.lifeDays() + " days: if it is, write garlic_in_oil: yes and at most 4 days");
         }
     }
 

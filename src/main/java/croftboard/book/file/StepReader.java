@@ -49,25 +49,31 @@ final class StepReader {
 
     /** Equipment id to units; the unit's word is held against the equipment once the kitchen is read. */
     Map<String, Ratio> uses(Node node) {
+        return uses(node, false);
+    }
+
+    /** @param orNone zero units may stand too, and are left out */
+    Map<String, Ratio> uses(Node node, boolean orNone) {
         Map<String, Ratio> uses = new LinkedHashMap<>();
         values.each(node, "the uses of equipment", (key, value) -> {
             String id = values.checkedId(key.text(), key.spot());
             values.scalar(value, "units like 4 pans")
-                    .ifPresent(s -> uses.put(id, units(id, key.spot(), s)));
+                    .ifPresent(s -> uses.put(id, units(id, key.spot(), s, orNone)));
         });
+        uses.values().removeIf(units -> units.signum() == 0);
         return Collections.unmodifiableMap(uses);
     }
 
-    private Ratio units(String equipment, Spot keySpot, Node.Scalar s) {
+    private Ratio units(String equipment, Spot keySpot, Node.Scalar s, boolean orNone) {
         String[] parts = s.text().length() > Values.LONGEST_ID ? new String[0] : s.text().strip()
                 .split(" +");
         Optional<Ratio> number = parts.length == 2 ? croftboard.measure.Amount.number(parts[0])
                 : Optional.empty();
-        boolean fits = number.isPresent() && number.get().signum() > 0
+        boolean fits = number.isPresent() && number.get().signum() >= (orNone ? 0 : 1)
                 && number.get().compareTo(Ratio.of(KitchenReader.MOST_UNITS)) <= 0;
         if (!fits) {
             String wrong = parts.length == 1 && croftboard.measure.Amount.number(parts[0]).isPresent()
-                    ? " has no unit" : " is no number of units above zero";
+                    ? " has no unit" : " is no number of units" + (orNone ? "" : " above zero");
             notebook.fault(s.spot(), Notebook.show(s.text()) + wrong,
                     "write number and unit of the equipment, like 4 pans");
         }

@@ -27,6 +27,7 @@ final class VendorReader {
     private final PlaceReader places;
     private final OfferReader offers;
     private final Notebook notebook;
+    private final OrderingReader ordering;
 
     VendorReader(Values values) {
         this.values = values;
@@ -34,6 +35,7 @@ final class VendorReader {
         this.places = new PlaceReader(values);
         this.offers = new OfferReader(values, quantities, places);
         this.notebook = values.notebook();
+        this.ordering = new OrderingReader(values, quantities);
     }
 
     void read(String file, Node root, Drafts drafts) {
@@ -60,7 +62,7 @@ final class VendorReader {
                 f.or("minimum", Cents.ZERO, n -> quantities.money(n, true)),
                 f.or("fee", Cents.ZERO, n -> quantities.money(n, true)), f.maybe("may_buy", this::span),
                 offered,
-                commitments, priorities(f));
+                commitments, priorities(f), ordering.read(f));
         drafts.vendors.put(id, notebook.wrote(vendor, f.spot(), before));
     }
 
@@ -72,7 +74,7 @@ final class VendorReader {
             DayOfWeek day = d.get("day", values::day);
             boolean read = notebook.faultCount() == before && d.get("day") instanceof Node.Scalar;
             Delivery delivery = values.scalar(d.get("cut_off"), "day and time like fri 12:00")
-                    .map(s -> delivery(day, read, s)).orElse(placeholder(day));
+                    .map(s -> delivery(day, read, s)).orElse(placeholder(day)).within(d.maybe("window", ordering::window));
             if (read && deliveries.stream().anyMatch(o -> o.day() == day)) {
                 notebook.fault(d.get("day").spot(), "a second delivery on the same day",
                         "keep one delivery a day");

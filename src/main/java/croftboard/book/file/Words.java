@@ -14,8 +14,9 @@ final class Words {
     static final String HERE = "here";
     /** The words for allergens: nine groups, tree nuts, fish and crustaceans by kind. */
     static final Map<String, String> ALLERGENS =
-            same("milk", "egg", "wheat", "soy", "peanut", "sesame", "almond",
-            "cashew", "hazelnut", "macadamia", "pecan", "pine-nut", "pistachio", "walnut", "brazil-nut",
+            same("milk", "milk-goat", "milk-sheep", "egg", "egg-duck", "egg-quail", "wheat", "soy", "peanut", "sesame", "almond",
+            "cashew", "hazelnut", "macadamia", "pecan", "pine-nut", "pistachio", "walnut", "black-walnut",
+            "california-walnut", "heartnut", "brazil-nut",
             "fish-cod",
             "fish-tuna", "fish-salmon", "fish-trout", "fish-anchovy", "shellfish-shrimp", "shellfish-crab",
             "shellfish-lobster");

@@ -3,6 +3,8 @@ package croftboard.cli.screen;
 import croftboard.measure.CookAmounts;
 import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
+import croftboard.plan.work.Making;
+import croftboard.plan.work.PrepWork;
 import java.util.List;
 
 /** The work by day and station, in working order, and what must be got ready for later days. */
@@ -49,7 +51,7 @@ public final class PrepScreen implements Screen {
         if (!bench.received().isEmpty()) {
             page.item("- ", "Take in: " + String.join(", ", bench.received().stream().map(names::vendor).toList()) + ".");
         }
-        for (PrepWork.Making m : bench.makings()) {
+        for (Making m : bench.makings()) {
             page.item("- ", PlainText.clean(m.recipe().name()) + ", " + batches(m) + ", "
                     + minutes(m.minutesAt(bench.station().id())) + " of hands"
                     + (m.unattended().signum() > 0 ? ", " + CookAmounts.minutes(m.unattended()) + " a batch by itself" : "")
@@ -62,7 +64,7 @@ public final class PrepScreen implements Screen {
     }
 
     /** A making's items stand once: at the first of its stations. */
-    private static boolean isFirst(PrepWork.Making making, PrepWork.Bench bench) {
+    private static boolean isFirst(Making making, PrepWork.Bench bench) {
         return making.stations().get(0).equals(bench.station().id()) && !making.items().isEmpty();
     }
 
@@ -80,16 +82,16 @@ public final class PrepScreen implements Screen {
         return CookAmounts.minutes(Ratio.of(minutes));
     }
 
-    private static String batches(PrepWork.Making m) {
+    private static String batches(Making m) {
         String count = CookAmounts.mixed(m.batches()) + (m.batches().compareTo(Ratio.ONE) > 0 ? " batches" : " batch");
         return m.portions().map(p -> p + " portions, " + count).orElseGet(() ->
                 CookAmounts.mass(m.recipe().makes().base().times(m.batches())) + ", " + count);
     }
 
-    private TextTable items(PrepWork.Making making) {
+    private TextTable items(Making making) {
         TextTable table = new TextTable(TextTable.Column.words("item"), TextTable.Column.words("cut"),
                 TextTable.Column.words("amount"), TextTable.Column.figure("AP"), TextTable.Column.figure("EP"));
-        for (PrepWork.Item i : making.items()) {
+        for (Making.Item i : making.items()) {
             boolean weighed = i.amount().unit().kind() == Unit.Kind.MASS;
             table.row(names.item(i.id()) + i.insteadOf().map(o -> " (instead of " + o + ")").orElse("")
                     + i.note().map(n -> " (" + n + ")").orElse(""), cut(i), weighed ? "" : CookAmounts.of(i.amount()),
@@ -98,7 +100,7 @@ public final class PrepScreen implements Screen {
         return table;
     }
 
-    private static String cut(PrepWork.Item item) {
+    private static String cut(Making.Item item) {
         return item.component() ? "made here" : item.cut().orElse("");
     }
 
@@ -115,7 +117,7 @@ public final class PrepScreen implements Screen {
                 "item", "item_name", "cut", "amount", "ap_grams", "ep_grams", "days_ahead");
         for (PrepWork.Day day : days) {
             for (PrepWork.Bench b : day.benches()) {
-                for (PrepWork.Making m : b.makings()) {
+                for (Making m : b.makings()) {
                     makingRow(rows, day, b, m);
                     if (isFirst(m, b)) {
                         m.items().forEach(i -> rows.add(day.date(), b.station().id(), m.recipe().id(), m.recipe().name(),
@@ -128,7 +130,7 @@ public final class PrepScreen implements Screen {
         return rows;
     }
 
-    private static void makingRow(Rows rows, PrepWork.Day day, PrepWork.Bench bench, PrepWork.Making m) {
+    private static void makingRow(Rows rows, PrepWork.Day day, PrepWork.Bench bench, Making m) {
         rows.add(day.date(), bench.station().id(), m.recipe().id(), m.recipe().name(), m.batches().toDecimal(4),
                 m.portions(), m.useBy(), m.minutesAt(bench.station().id()), "", "", "", "", "", "", "");
     }

@@ -9,6 +9,7 @@ import croftboard.plan.WeekPlan;
 import croftboard.plan.change.Change;
 import croftboard.plan.change.Consequences;
 import croftboard.plan.change.Surplus;
+import croftboard.plan.work.PrepWork;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

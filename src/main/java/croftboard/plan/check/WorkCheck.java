@@ -94,10 +94,16 @@ final class WorkCheck {
         for (LocalDate day : of.days().all()) {
             long units = makings.stream().filter(m -> takes(m, e, day))
                     .mapToLong(m -> Making.units(m.recipe(), e.id(), m.batches())).sum();
-            long regular = of.days().prep(day) || e.held() ? e.perDay().orElse(0) : 0;
+            boolean regularDay = of.days().prep(day) || e.held() || worthOnly() && of.days().open(day);
+            long regular = regularDay ? e.perDay().orElse(0) : 0;
             long there = regular + of.revised().map(r -> new ChangedHands(of.book(), r).units(e, day, regular)).orElse(0L);
             tooMany(e, units, there, "on " + Say.day(day));
         }
+    }
+
+    /** Nothing is cooked: units are taken on the day of service. */
+    private boolean worthOnly() {
+        return of.book().recipes().values().stream().allMatch(r -> r.worthOnly().isPresent());
     }
 
     private static boolean takes(Made m, Kitchen.Equipment e, LocalDate day) {

@@ -15,10 +15,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Files that are written whole or not at all: the text goes to a file beside it, to the disk, and only then gets its
+ * Files that are written whole or not at all: the content goes to a file beside it, to the disk, and only then gets its
  * name. A process killed in between leaves {@code NAME.tmp-PID-N} behind, which nobody reads.
  */
-final class WholeFile {
+public final class WholeFile {
     private static final Pattern LEFTOVER = Pattern.compile(".*\\.tmp-(\\d{1,18})-\\d+");
     private static final AtomicLong COUNT = new AtomicLong();
 
@@ -26,7 +26,12 @@ final class WholeFile {
 
     /** Replaces a file, or makes it. */
     static void replace(Path file, String text) throws IOException {
-        Path temp = written(file, text);
+        replace(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Replaces a file, or makes it. Its folder is there. */
+    public static void replace(Path file, byte[] content) throws IOException {
+        Path temp = written(file, content);
         try {
             Files.move(temp, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
@@ -37,7 +42,7 @@ final class WholeFile {
 
     /** Makes a file that must not be there. @return false when it was there already; then nothing is changed */
     static boolean create(Path file, String text) throws IOException {
-        Path temp = written(file, text);
+        Path temp = written(file, text.getBytes(StandardCharsets.UTF_8));
         try {
             linkOrMove(temp, file);
         } catch (FileAlreadyExistsException e) {
@@ -60,12 +65,12 @@ final class WholeFile {
         }
     }
 
-    private static Path written(Path file, String text) throws IOException {
+    private static Path written(Path file, byte[] content) throws IOException {
         String name = file.getFileName() + ".tmp-" + ProcessHandle.current().pid() + "-" + COUNT.incrementAndGet();
         Path temp = file.resolveSibling(name);
         try (FileChannel out = FileChannel.open(temp, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING,
                 StandardOpenOption.WRITE)) {
-            ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
+            ByteBuffer bytes = ByteBuffer.wrap(content);
             while (bytes.hasRemaining()) {
                 out.write(bytes);
             }
@@ -75,7 +80,7 @@ final class WholeFile {
     }
 
     /** Makes a folder with its parents and sees them on the disk. */
-    static void makeFolder(Path folder) throws IOException {
+    public static void makeFolder(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             Path parent = folder.toAbsolutePath().getParent();
             makeFolder(parent);
@@ -96,7 +101,7 @@ final class WholeFile {
     }
 
     /** Takes away what killed processes left in a folder. Call it only while no other writer is at work there. */
-    static void clean(Path folder) throws IOException {
+    public static void clean(Path folder) throws IOException {
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.tmp-*")) {
             for (Path file : files) {
                 Matcher m = LEFTOVER.matcher(file.getFileName().toString());

@@ -10,6 +10,8 @@ import croftboard.book.ListedOffer;
 import croftboard.book.Promises;
 import croftboard.book.Recipe;
 import croftboard.book.Seasons;
+import croftboard.book.LabelStock;
+import croftboard.book.Contact;
 import croftboard.book.Vendor;
 import croftboard.measure.Amount;
 import croftboard.measure.Cents;
@@ -159,6 +161,24 @@ class SmallKitchenTest {
     }
 
     @Test
+    void orderingAndLabels() {
+        Vendor creamery = book.vendor("stone-creamery");
+        assertThat(creamery.ordering()).isEqualTo(new Vendor.Ordering(new Contact(Optional.of("Make room"),
+                List.of("8 Fold Lane", "Ebbing, NY"), Optional.of("607-555-0151 ext 4"),
+                Optional.of("orders@stonefold.example")), Optional.of("TL-7"), Optional.of("Cold on the truck, please.")));
+        assertThat(creamery.deliveries().get(0).window())
+                .contains(new Vendor.Window(LocalTime.of(7, 0), LocalTime.of(10, 30)));
+        assertThat(creamery.offers().get(0).number()).contains("CH-5");
+        assertThat(creamery.offers().get(0).accept()).containsExactly(
+                new Vendor.Accepted("Cheddar, mild, 5 lb block", Optional.of(2), Optional.of(new Cents(3000))),
+                new Vendor.Accepted("Cheddar, 10 lb block", Optional.empty(), Optional.empty()));
+        assertThat(book.kitchen().paperwork().orderNote()).contains("Side door. Ring twice.");
+        assertThat(book.kitchen().paperwork().labels()).contains(
+                new LabelStock(5, 2, 12_700, 3_969, 101_600, 50_000, 106_363, 50_800));
+        assertThat(book.vendor("hollow-brook").ordering()).isEqualTo(Vendor.Ordering.NONE);
+    }
+
+    @Test
     void listAndOnHand() {
         assertThat(book.lists().get(new IsoWeek(2027, 33))).containsExactly(
                 new ListedOffer("hollow-brook", "carrot", "25 lb sack", new Cents(2300), 5,
@@ -192,6 +212,9 @@ class SmallKitchenTest {
                 "pans", Optional.of(60), Optional.empty(), true),
                 new Kitchen.Equipment("mixer", "Bowl mixer", "bowls", Optional.empty(), Optional.of(20),
                 false));
+        assertThat(kitchen.equipment().get(1).atOnce()).contains(20);
+        assertThat(kitchen.equipment().get(0).atOnce()).isEmpty();
+        assertThat(kitchen.paperwork().thawDays()).isEqualTo(2);
         assertThat(kitchen.surplusWorth()).isEqualTo(Map.of(Ingredient.Storage.WALK_IN, Ratio.of(3, 5),
                 Ingredient.Storage.DRY, Ratio.of(19, 20), Ingredient.Storage.FREEZER, Ratio.of(9, 10)));
         assertThat(List.of(kitchen.leftWorth(), kitchen.goodwill(), kitchen.wastePerPound()))

@@ -18,6 +18,23 @@ class VendorFaultsTest {
 
     static Stream<FaultCase> oneFault_toldOnceAtItsPlaceWithTheRemedy() {
         return Stream.of(
+            creamery("hours that are none", "window: \"07:00..10:30\"", "window: «7 to 10",
+                    "[7 to 10] are no hours of a day", "07:00..10:30"),
+            creamery("hours that end first", "window: \"07:00..10:30\"", "window: «10:30..07:00",
+                    "end before they begin", "earlier time first"),
+            creamery("hours past midnight", "window: \"07:00..10:30\"", "window: 07:00..«24:30",
+                    "[24:30] is no time of the day", "18:00"),
+            creamery("no telephone number", "phone: 607-555-0151 ext 4", "phone: «ring the bell",
+                    "[ring the bell] is no telephone number", "607-555-0142"),
+            creamery("no e-mail address", "email: orders@stonefold.example", "email: «orders at stonefold",
+                    "[orders at stonefold] is no e-mail address", "orders@farm.example"),
+            creamery("address as one text", "address: [\"8 Fold Lane\", \"Ebbing, NY\"]", "address: «8 Fold Lane",
+                    "a list belongs here", "[one, two]"),
+            creamery("substitution without words", "{say: \"Cheddar, 10 lb block\"}", "«{at_most: 2}",
+                    "[say] is missing in what is accepted instead", "add say"),
+            creamery("substitution of no pack", "at_most: 2, price", "at_most: «0, price", "[0] is out of range",
+                    "from 1 to"),
+            creamery("substitution at no price", "price: $30.00}", "price: «30}", "[30]", "$"),
             farm("unknown key", "minimum: $60", "«minimun: $60",
                     "unknown key [minimun] in the vendor [hollow-brook]", "did you mean [minimum]?"),
             farm("key missing", "name: Hollow Brook Acre\nkind: grower", "«kind: grower",
@@ -177,6 +194,10 @@ class VendorFaultsTest {
 
     private static FaultCase farm(String name, String before, String after, String wrong, String right) {
         return new FaultCase(name, FARM, before, after, wrong, right);
+    }
+
+    private static FaultCase creamery(String name, String before, String after, String wrong, String right) {
+        return new FaultCase(name, "farms/stone-creamery.yaml", before, after, wrong, right);
     }
 
     private static FaultCase list(String name, String before, String after, String wrong, String right) {

@@ -64,6 +64,18 @@ class WorthOnlyTest {
     }
 
     @Test
+    void noUnits_areLeftOut_andADishMayUseNothing() {
+        change(DISHES, "oven-a: 5 units, oven-b: 4 units", "oven-a: 0 units, oven-b: 4 units");
+        change(DISHES, "uses: {oven-a: 7 units}", "uses: {}");
+        change(DISHES, "oven-a: 3 units", "oven-a: -3 units");
+        assertThat(faults()).singleElement().asString().contains("[-3 units] is no number of units");
+        change(DISHES, "oven-a: -3 units", "oven-a: 3 units");
+        Book book = BookReader.readFiles(files).orElseThrow();
+        assertThat(book.recipe("soup-a").worthOnly().orElseThrow().uses()).containsExactly(Map.entry("oven-b", Ratio.of(4)));
+        assertThat(book.recipe("soup-b").worthOnly().orElseThrow().uses()).isEmpty();
+    }
+
+    @Test
     void oneCookedDish_makesItAWorkingKitchen() {
         files.put("recipes/more.yaml",
                 ("broth: {name: x, kind: component, makes: 1 lb, batch_step: 1, life: 1 day, hold: cold,"

@@ -1,0 +1,51 @@
+package croftboard.paper;
+
+import java.util.Optional;
+
+/** The kinds of sheets, in the order in which a week works through them. */
+public enum SheetKind {
+    ORDER("order", "Purchase orders"),
+    ORDER_CALENDAR("order-calendar", "Order calendar"),
+    PREP("prep", "Prep lists"),
+    PULL("pull", "Pull and thaw lists"),
+    BATCH("batch", "Batch sheets"),
+    PRODUCTION("production", "Production sheets"),
+    LABEL("label", "Labels"),
+    CASE_CARD("case-card", "Case cards"),
+    COVERAGE("coverage", "Coverage grid, for the staff only"),
+    MEMBERS("members", "Members' sheet"),
+    HOME_CARD("home-card", "Home cards"),
+    LOG("log", "Logs"),
+    FUNCTION("function", "Function sheets");
+
+    private final String word;
+    private final String title;
+
+    SheetKind(String word, String title) {
+        this.word = word;
+        this.title = title;
+    }
+
+    /** By which it is asked for, and named on disk. */
+    public String word() {
+        return word;
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public static Optional<SheetKind> of(String word) {
+        for (SheetKind kind : values()) {
+            if (kind.word.equals(word)) {
+                return Optional.of(kind);
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}
