@@ -12,6 +12,7 @@ import croftboard.plan.WeekRun;
 import croftboard.plan.change.ChangedWeek;
 import croftboard.plan.change.Consequences;
 import croftboard.plan.change.Repair;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
 import croftboard.plan.file.WeekNotes;
@@ -159,7 +160,7 @@ final class ShortRun {
         Page page = setting.page();
         boolean posted = plans.postedVersion(t.base.week()).stream().anyMatch(v -> v == t.of);
         Headline.notSent(new Shown(t.book, t.base, Optional.of(t.of), posted, t.now, "", posted ? new WeekNotes(folder)
-                .orders(t.base.week()).notSent(t.base, t.now) : List.of()), page);
+                .orders(t.base.week()).doubts(t.base, true, t.now) : OrderLife.Doubts.NONE), page);
         page.heading(heading);
         if (stays) {
             screen.printMoney(page);

@@ -4,6 +4,7 @@ import croftboard.book.Book;
 import croftboard.cli.screen.Screen;
 import croftboard.cli.screen.Shown;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
 import croftboard.plan.file.WeekNotes;
@@ -61,10 +62,9 @@ final class ShowCommand implements Callable<Integer> {
         WeekPlan plan = Kept.plan(plans, ref);
         int version = Kept.version(plans, ref);
         boolean posted = plans.postedVersion(ref.week()).stream().anyMatch(v -> v == version);
-        Shown shown = new Shown(book, plan, Optional.of(version), posted,
-                LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone()), verdict(book, plan),
-                posted ? new WeekNotes(at.folder()).orders(ref.week()).notSent(plan, LocalDateTime.ofInstant(
-                        setting.clock().instant(), book.kitchen().zone())) : List.of());
+        LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
+        Shown shown = new Shown(book, plan, Optional.of(version), posted, now, verdict(book, plan),
+                posted ? new WeekNotes(at.folder()).orders(ref.week()).doubts(plan, true, now) : OrderLife.Doubts.NONE);
         List<Screen> screens = part.screens(shown);
         PrintWriter out = spec.commandLine().getOut();
         out.print(switch (format) {

@@ -182,7 +182,7 @@ class ShortCommandTest {
         assertThat(run.code()).isZero();
         assertThat(Files.readString(desk.book.resolve("plans/2027-W33/reply-" + order.vendor() + "-1.txt"))).startsWith("All of it");
         assertThat(new croftboard.plan.file.WeekNotes(desk.book).orders(WEEK).steps()).hasSize(2);
-        assertThat(new croftboard.plan.file.WeekNotes(desk.book).orders(WEEK).notSent(plan(1), order.cutOff().plusHours(1)))
+        assertThat(new croftboard.plan.file.WeekNotes(desk.book).orders(WEEK).doubts(plan(1), true, order.cutOff().plusHours(1)).notSent())
                 .noneMatch(o -> o.vendor().equals(order.vendor()) && o.delivery().equals(order.delivery()));
     }
 }

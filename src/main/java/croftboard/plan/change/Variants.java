@@ -153,7 +153,8 @@ final class Variants {
             Optional<WeekProblem.Candidate> own = own(slot);
             boolean open = row(slot).map(r -> !altered.made().containsKey(slot.id())
                     && own.isPresent() && own.get().productions().stream().allMatch(p -> p.day() >= openDay)).orElse(false);
-            if (!open || !book.recipes().containsKey(own.get().recipe()) || !standsOnce(slot, own.get().dish())) {
+            if (!open || !book.recipes().containsKey(own.get().recipe()) || !standsOnce(slot, own.get().dish())
+                    || isPart(own.get().recipe())) {
                 continue;
             }
             Map<String, String> replaced = replaced(own.get().recipe(), concerned);
@@ -175,6 +176,11 @@ final class Variants {
         return problem.slots().stream().filter(s -> !s.id().equals(at.id()))
                 .filter(s -> !s.free() || !at.free() || Math.abs(s.startDay() - at.startDay()) >= problem.prices().gapDays())
                 .noneMatch(s -> s.candidates().stream().anyMatch(c -> c.dish() == dish));
+    }
+
+    /** A dish that others are made of as well keeps its ingredients: what is said of those others would change with it. */
+    private boolean isPart(String recipe) {
+        return book.recipes().values().stream().anyMatch(r -> r.ingredients().stream().anyMatch(l -> l.item().equals(recipe)));
     }
 
     /** For each line of the dish itself whose ingredient is short: the first declared substitute that may be used. */

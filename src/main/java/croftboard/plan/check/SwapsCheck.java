@@ -61,6 +61,8 @@ final class SwapsCheck {
                 where + ": the book declares no such substitute");
         report.findIf(revised.base().menu().stream().anyMatch(r -> r.recipe().equals(Optional.of(dish))
                 && r.productions().stream().anyMatch(p -> revised.over(p.made()))), where + ": it was made before as it is written");
+        report.findIf(of.book().recipes().values().stream().anyMatch(r -> r.ingredients().stream()
+                .anyMatch(l -> l.item().equals(dish))), where + ": other dishes are made of it, and their statements would change");
         boolean accepted = of.plan().inputs().revision().map(r -> r.accepted().contains(dish)).orElse(false);
         of.recipe(dish).filter(d -> !accepted && !same(revised, d)).ifPresent(d -> report.find(where
                 + ": an allergen or an unknown is added, or a diet lost, and nobody has accepted it"));
