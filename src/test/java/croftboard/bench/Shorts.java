@@ -34,7 +34,7 @@ final class Shorts {
     private static final IsoWeek WEEK = IsoWeek.parse("2027-W33").orElseThrow();
     private static final LocalDateTime NOW = LocalDateTime.parse("2027-08-17T07:00");
     private static final String FIRST = "croftboard: first answer";
-    private static final int SETTLING_MILLIS = 7_800;
+    private static final int SETTLING_MILLIS = 7_200;
     private final Path tool;
     private final Path copy;
     private final Book book;
