@@ -40,11 +40,12 @@ final class Mend {
                 next = t.betterThan(next) ? t : next;
             }
             if (next == best) {
-                return best.found;
+                break;
             }
             best = next;
         }
-        return best.found.complete() ? best.found : emptied(best).found;
+        WeekRun.Found emptied = best.found.complete() ? best.found : emptied(best).found;
+        return emptied.complete() ? emptied : best.found;
     }
 
     /** Nothing where something cannot be had: the last way out. */

@@ -55,7 +55,8 @@ class SubstituteTest {
 
     private static WeekPlan plan(Book book) {
         PlanRequest request = new PlanRequest(IsoWeek.parse("2027-W33").orElseThrow(), 1, Duration.ofSeconds(5),
-                OptionalLong.of(200), new TreeMap<>(Map.of("mon/cold-salad-1", "chickpea-salad")), Optional.empty(), Given.NOTHING, new PlanRequest.Progress() {
+                OptionalLong.of(200), new TreeMap<>(Map.of("mon/cold-salad-1", "chickpea-salad", "harvest-meal/side",
+                        "chickpea-salad")), Optional.empty(), Given.NOTHING, new PlanRequest.Progress() {
                     @Override
                     public void doing(String what) { }
 
@@ -81,6 +82,7 @@ class SubstituteTest {
         Book book = book();
         WeekPlan plan = plan(book);
         List<Change> changes = List.of(new Change.ItemOut("pea-frozen"));
+        assertThat(plan.choices()).containsEntry(SLOT, SLAW);
         ChangedWeek week = broken(book, plan, changes);
         assertThat(hasSwap(week)).isTrue();
         WeekPlan after = new Repair(book, plan, week, new WeekPlan.Revision(1, TUESDAY, List.of("item pea-frozen out")))
