@@ -11,10 +11,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Takes dishes off a menu whose food cannot be had, one at a time, for the best that can: another dish, or none. */
+/**
+ * Takes dishes off a menu whose food cannot be had, or that ask for more hands or equipment than there are, one at a time, for
+ * the best that can be had and done: the same dish in another way, another dish, or none.
+ */
 final class Mend {
     private static final int ROUNDS = 12;
     private static final int OTHERS = 3;
+    private static final int PART = 1_000;
     private static final int ORDER_ROUNDS = 200;
     private final WeekProblem problem;
     private final long seed;
@@ -24,10 +28,11 @@ final class Mend {
         this.seed = seed;
     }
 
-    private record Tried(WeekRun.Found found, long missing) {
+    /** @param over units of hands and equipment beyond what there is, and parts that cannot be ready. @param missing food, mg */
+    private record Tried(WeekRun.Found found, long over, long missing) {
         boolean betterThan(Tried other) {
-            return missing < other.missing || missing == other.missing
-                    && found.valueCents() > other.found.valueCents();
+            return over < other.over || over == other.over && (missing < other.missing || missing == other.missing
+                    && found.valueCents() > other.found.valueCents());
         }
     }
 
@@ -66,7 +71,12 @@ final class Mend {
     private Tried tried(int[] menu) {
         WeekRun.Found found = WeekRun.orders(problem, menu, seed, ORDER_ROUNDS);
         long missing = Arrays.stream(buying(found).missingMg()).flatMapToLong(Arrays::stream).sum();
-        return new Tried(found, missing);
+        return new Tried(found, over(menu), missing);
+    }
+
+    private long over(int[] menu) {
+        Workload work = Workload.of(problem, menu);
+        return work.unitsOver(problem) + PART * work.missed().size();
     }
 
     private Buying buying(WeekRun.Found found) {
@@ -84,7 +94,38 @@ final class Mend {
         return items;
     }
 
+    /** Dishes without which less is over: for each the few best of the others that leave least over. */
+    private List<int[]> lighter(Tried tried) {
+        List<int[]> menus = new ArrayList<>();
+        int[] menu = tried.found.choice();
+        record Way(int[] menu, long over, long value) { }
+        for (int s = 0; s < menu.length; s++) {
+            if (menu[s] < 0 || problem.slots().get(s).candidates().size() < 2 && !problem.slots().get(s).mayBeEmpty()
+                    || over(with(menu, s, -1)) >= tried.over) {
+                continue;
+            }
+            WeekProblem.Slot slot = problem.slots().get(s);
+            List<Way> ways = new ArrayList<>();
+            for (int k = slot.mayBeEmpty() ? -1 : 0; k < slot.candidates().size(); k++) {
+                if (k != menu[s] && (k < 0 || free(menu, s, slot.candidates().get(k)))) {
+                    int[] other = with(menu, s, k);
+                    long over = over(other);
+                    if (over < tried.over) {
+                        ways.add(new Way(other, over, k < 0 ? -slot.emptyCents() : slot.candidates().get(k).valueCents()));
+                    }
+                }
+            }
+            ways.stream().sorted(Comparator.comparingLong(Way::over).thenComparing(Comparator.comparingLong(Way::value).reversed()))
+                    .limit(OTHERS).forEach(w -> menus.add(w.menu));
+            ways.stream().max(Comparator.comparingLong(Way::value)).ifPresent(w -> menus.add(w.menu));
+        }
+        return menus;
+    }
+
     private List<int[]> others(Tried tried) {
+        if (tried.over > 0) {
+            return lighter(tried);
+        }
         Set<Integer> items = missing(tried);
         List<int[]> menus = new ArrayList<>();
         int[] menu = tried.found.choice();
