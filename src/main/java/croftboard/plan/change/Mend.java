@@ -20,6 +20,8 @@ final class Mend {
     private static final int OTHERS = 3;
     private static final int PART = 1_000;
     private static final int ORDER_ROUNDS = 200;
+    private static final int FILLS = 10;
+    private static final int LAST_ROUNDS = 2_000;
     private final WeekProblem problem;
     private final long seed;
 
@@ -37,20 +39,49 @@ final class Mend {
     }
 
     WeekRun.Found run(WeekRun.Found from) {
-        Tried best = tried(from.choice());
+        Tried best = tried(WeekRun.orders(problem, from.choice(), seed, ORDER_ROUNDS));
         for (int round = 0; round < ROUNDS && !best.found.complete(); round++) {
             Tried next = best;
             for (int[] menu : others(best)) {
-                Tried t = tried(menu);
+                Tried t = tried(WeekRun.near(problem, menu, best.found.packs()));
                 next = t.betterThan(next) ? t : next;
             }
             if (next == best) {
                 break;
             }
-            best = next;
+            Tried searched = tried(WeekRun.orders(problem, next.found.choice(), seed, ORDER_ROUNDS));
+            best = searched.betterThan(next) ? searched : next;
         }
         WeekRun.Found emptied = best.found.complete() ? best.found : emptied(best).found;
-        return emptied.complete() ? emptied : best.found;
+        return emptied.complete() ? filled(ordered(emptied), from.choice()) : ordered(best.found);
+    }
+
+    /** What was taken off in haste is filled with what is worth most there, one slot after the other. */
+    private WeekRun.Found filled(WeekRun.Found from, int[] before) {
+        WeekRun.Found best = from;
+        for (int s = 0; s < before.length; s++) {
+            if (best.choice()[s] == before[s]) {
+                continue;
+            }
+            WeekProblem.Slot slot = problem.slots().get(s);
+            int[] menu = best.choice();
+            int at = s;
+            List<int[]> menus = java.util.stream.IntStream.range(0, slot.candidates().size()).boxed()
+                    .filter(k -> k != menu[at] && free(menu, at, slot.candidates().get(k)))
+                    .sorted(Comparator.comparingLong((Integer k) -> -slot.candidates().get(k).valueCents()).thenComparing(k -> k))
+                    .limit(FILLS).map(k -> with(menu, at, k)).filter(m -> over(m) == 0).toList();
+            for (int[] other : menus) {
+                WeekRun.Found found = WeekRun.near(problem, other, best.packs());
+                best = found.complete() && found.valueCents() > best.valueCents() ? found : best;
+            }
+        }
+        return best == from ? from : ordered(best);
+    }
+
+    /** With orders searched as long as for any other first answer. */
+    private WeekRun.Found ordered(WeekRun.Found menu) {
+        WeekRun.Found found = WeekRun.orders(problem, menu.choice(), seed, LAST_ROUNDS);
+        return tried(found).betterThan(tried(menu)) ? found : menu;
     }
 
     /** Nothing where something cannot be had: the last way out. */
@@ -63,15 +94,14 @@ final class Mend {
                 WeekProblem.Slot slot = problem.slots().get(s);
                 menu[s] = menu[s] >= 0 && slot.mayBeEmpty() && takes(slot.candidates().get(menu[s]), items) ? -1 : menu[s];
             }
-            now = tried(menu);
+            now = tried(WeekRun.orders(problem, menu, seed, ORDER_ROUNDS));
         }
         return now;
     }
 
-    private Tried tried(int[] menu) {
-        WeekRun.Found found = WeekRun.orders(problem, menu, seed, ORDER_ROUNDS);
+    private Tried tried(WeekRun.Found found) {
         long missing = Arrays.stream(buying(found).missingMg()).flatMapToLong(Arrays::stream).sum();
-        return new Tried(found, over(menu), missing);
+        return new Tried(found, over(found.choice()), missing);
     }
 
     private long over(int[] menu) {
