@@ -92,13 +92,16 @@ class RepairsHoldTest {
         ChangedWeek week = ChangedWeek.of(BOOK, plan, Given.NOTHING, read.changes(), now);
         assertThat(week.faults()).isEmpty();
         Repair repair = new Repair(BOOK, plan, week, new WeekPlan.Revision(1, now, say));
-        for (WeekPlan after : List.of(repair.atOnce(1), repair.settled(new WeekRun.Effort(1, Duration.ZERO,
-                OptionalLong.of(4_000), () -> false), p -> { }))) {
+        WeekPlan first = repair.atOnce(1);
+        for (WeekPlan after : List.of(first, repair.settled(new WeekRun.Effort(1, Duration.ZERO, OptionalLong.of(4_000),
+                () -> false), p -> { }))) {
             Verdict verdict = PlanChecker.check(BOOK, after, Given.NOTHING, Optional.empty(),
                     Optional.of(new Revised(plan, now, read.changes())));
             assertThat(verdict.findings()).isEmpty();
             assertThat(after.complete()).as(after.missing().toString()).isTrue();
-            assertThat(Disturbance.between(plan, after).dishes()).as("%s, worth %s", plan.value(), after.value()).isLessThanOrEqualTo(kind.equals("nothing") ? 0 : 16);
+            int dishes = Disturbance.between(plan, after).dishes();
+            assertThat(dishes <= (kind.equals("nothing") ? 0 : 16) || after.value() > first.value())
+                    .as("%d dishes, worth %d: more than a few only for more money", dishes, after.value()).isTrue();
         }
     }
 }
