@@ -11,9 +11,11 @@ import java.util.stream.Collectors;
 public final class ExposureScreen implements Screen {
     private static final int SHOWN = 8;
     private final Names names;
+    private final Book book;
     private final Exposure e;
 
     public ExposureScreen(Book book, Exposure exposure) {
+        this.book = book;
         this.names = new Names(book);
         this.e = exposure;
     }
@@ -118,13 +120,17 @@ public final class ExposureScreen implements Screen {
         e.backUps().stream().limit(SHOWN).forEach(b -> table.row(help(b), money(b.cents()), b.hit() + " times"));
         page.table(table);
         page.say("For what is lost most often: a second grower at the dearest price of the week, who fails as a likely crop does; "
-                + "frozen stock of what the week needs, at that price; another dish in its place. Invented terms, to compare by.");
+                + "stock of what the week needs, at that price; another dish in its place. Invented terms, to compare by.");
     }
 
     private String help(Exposure.BackUp b) {
         return switch (b.help()) {
             case SECOND_GROWER -> "a second grower of " + names.item(b.of());
-            case FROZEN_STOCK -> "frozen " + names.item(b.of()) + ", where it freezes well";
+            case FROZEN_STOCK -> switch (book.ingredient(b.of()).storage()) {
+                case WALK_IN -> "frozen " + names.item(b.of()) + ", where it freezes well";
+                case FREEZER -> "more " + names.item(b.of()) + " in the freezer";
+                case DRY -> "more " + names.item(b.of()) + " on the shelf";
+            };
             case ANOTHER_DISH -> "another dish ready for " + names.recipe(b.of());
         };
     }

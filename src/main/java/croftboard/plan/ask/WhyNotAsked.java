@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 /** Plans the week again with a dish, a vendor or local food forced. */
 public final class WhyNotAsked {
     /** A changed order line costs a quarter of a changed dish, as in a repair; common practice, no source. */
-    private static final int LINES_A_DISH = 4;
+    static final int LINES_A_DISH = 4;
     private final Question question;
     private final Book book;
 
@@ -183,8 +183,9 @@ public final class WhyNotAsked {
         }
         WeekPlan before = question.plan();
         WeekPlan after = best.get();
-        return new WhyNot.Can(before, after, Comparison.of(before, after), Disturbance.between(before, after),
-                minutes(week, after), waste(after) - waste(before));
+        Disturbance moved = Disturbance.between(before, after);
+        return new WhyNot.Can(before, after, Comparison.of(before, after), moved, price(moved), minutes(week, after),
+                waste(after) - waste(before));
     }
 
     /** Order lines that gain less than their price are as they were. */
@@ -199,8 +200,11 @@ public final class WhyNotAsked {
     }
 
     private long calmWorth(WeekPlan now) {
-        Disturbance moved = Disturbance.between(question.plan(), now);
-        return now.value() - book.kitchen().promises().change().value() * moved.dishes() - lineCents() * moved.orderLines();
+        return now.value() - price(Disturbance.between(question.plan(), now));
+    }
+
+    private long price(Disturbance moved) {
+        return book.kitchen().promises().change().value() * moved.dishes() + lineCents() * moved.orderLines();
     }
 
     private static long waste(WeekPlan plan) {
