@@ -174,6 +174,7 @@ public final class WhyNotAsked {
             all.add(WeekRun.near(forced, other, packs));
             all.add(near.orders(other));
         }
+        List.copyOf(all).forEach(f -> all.addAll(new MendedPacks(forced, f.choice(), packs).all()));
         Optional<WeekPlan> best = all.stream().filter(WeekRun.Found::complete).map(f -> calm(week, f, packs))
                 .max(Comparator.comparingLong(this::calmWorth));
         if (best.isEmpty()) {

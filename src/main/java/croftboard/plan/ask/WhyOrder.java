@@ -45,7 +45,7 @@ public final class WhyOrder {
         WeekRun.Found found = Nearby.better(WeekRun.near(without, week.start(), packs),
                 WeekRun.orders(without, week.start(), 1, ROUNDS));
         WeekRun.Found best = Nearby.better(found, WeekRun.exact(without, found, NODES));
-        int[] close = close(without, List.of(best, WeekRun.near(without, week.start(), packs)));
+        int[] close = close(without, best);
         Optional<Account> then = best.complete() ? Optional.of(Account.of(problem, week.start(), close)) : Optional.empty();
         List<String> missing = WeekRun.missing(question.book(), without, week.start(), best.packs()).stream()
                 .map(WeekPlan.Missing::what).toList();
@@ -54,13 +54,15 @@ public final class WhyOrder {
     }
 
     /** Of complete orders, those worth most with each changed order line at its price; lines that gain less are as they were. */
-    private int[] close(WeekProblem without, List<WeekRun.Found> found) {
+    private int[] close(WeekProblem without, WeekRun.Found best) {
         long line = question.book().kitchen().promises().change().value() / WhyNotAsked.LINES_A_DISH;
         int[] before = packs.clone();
         for (int o = 0; o < before.length; o++) {
             before[o] = Math.min(before[o], without.offers().get(o).maxPacks());
         }
-        return found.stream().filter(WeekRun.Found::complete)
+        List<WeekRun.Found> all = new ArrayList<>(new MendedPacks(without, week.start(), before).all());
+        all.add(best);
+        return all.stream().filter(WeekRun.Found::complete)
                 .map(f -> new StayPut(without, week.start(), before, line).calm(f.packs()))
                 .max(Comparator.comparingLong(p -> Account.of(without, week.start(), p).value()
                         - line * IntStream.range(0, p.length).filter(o -> p[o] != before[o]).count()))
