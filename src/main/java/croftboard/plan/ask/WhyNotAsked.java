@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Plans the week again with a dish, a vendor or local food forced. */
@@ -117,8 +118,11 @@ public final class WhyNotAsked {
             }
         }
         if (!any) {
-            throw new Unanswerable(vendor + " has no more " + item + " to offer on deliveries still open -> an item as in farms/"
-                    + vendor + ".yaml");
+            String offered = p.offers().stream().filter(o -> o.vendor().equals(vendor) && o.maxPacks() > 0)
+                    .map(o -> p.items().get(o.item()).id()).distinct().sorted().collect(Collectors.joining(", "));
+            throw new Unanswerable(there.isEmpty() ? vendor + " offers no " + item + " on deliveries still open this week -> "
+                    + (offered.isEmpty() ? "another vendor" : "it offers " + offered)
+                    : "the plan already orders all the " + item + " that " + vendor + " offers -> another vendor");
         }
         return answer(week, forced, week.start());
     }
