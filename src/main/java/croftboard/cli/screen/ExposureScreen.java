@@ -1,6 +1,7 @@
 package croftboard.cli.screen;
 
 import croftboard.book.Book;
+import croftboard.book.Vendor;
 import croftboard.measure.Cents;
 import croftboard.plan.ask.Exposure;
 import java.util.List;
@@ -35,8 +36,9 @@ public final class ExposureScreen implements Screen {
         page.say("Every failure is known before the orders go out. Then: same menu, orders made anew, and a dish whose food cannot be "
                 + "bought is dropped. Margin is before the price of broken promises.");
         spread(page);
-        singles(page, "Each vendor failing alone", e.vendors(), true);
-        singles(page, "Each crop failing alone, at all growers", e.crops(), false);
+        String all = e.weeks().size() == 1 ? "" : ", in all these weeks";
+        singles(page, "Each vendor failing alone" + all, e.vendors(), true);
+        singles(page, "Each crop failing alone, at all growers" + all, e.crops(), false);
         survival(page);
         backUps(page);
     }
@@ -88,7 +90,9 @@ public final class ExposureScreen implements Screen {
                         .collect(Collectors.joining(", "))));
         page.table(table);
         if (vendors) {
-            page.say("The loss that costs most: " + names.vendor(all.get(0).id()) + ".");
+            page.say("The loss that costs most: " + names.vendor(all.get(0).id()) + ". " + all.stream().map(Exposure.Single::id)
+                    .filter(v -> book.vendor(v).kind() == Vendor.Kind.GROWER).findFirst()
+                    .map(v -> "Of the growers: " + names.vendor(v) + ".").orElse(""));
         }
         if (all.size() > SHOWN) {
             page.say("And " + (all.size() - SHOWN) + " more that cost less: --format csv has them all.");
