@@ -39,6 +39,7 @@ final class ShortRun {
     private final PrintWriter out;
     private final PrintWriter err;
     private final long start = System.nanoTime();
+    private boolean said;
 
     /** @param folder of the book */
     ShortRun(Setting setting, Tools tools, Path folder, PrintWriter out, PrintWriter err) {
@@ -158,7 +159,8 @@ final class ShortRun {
 
     private void say(Told t, ChangesScreen screen, String heading, boolean stays) {
         Page page = setting.page();
-        boolean posted = plans.postedVersion(t.base.week()).stream().anyMatch(v -> v == t.of);
+        boolean posted = !said && plans.postedVersion(t.base.week()).stream().anyMatch(v -> v == t.of);
+        said = true;
         Headline.notSent(new Shown(t.book, t.base, Optional.of(t.of), posted, t.now, "", posted ? new WeekNotes(folder)
                 .orders(t.base.week()).doubts(t.base, true, t.now) : OrderLife.Doubts.NONE), page);
         page.heading(heading);
@@ -186,7 +188,8 @@ final class ShortRun {
                     + " -> look at it (croftboard show " + week + "), then say the change again");
         } else {
             err.println("croftboard: kept as " + week + "@" + version.getAsInt() + ", a draft; people still work from version "
-                    + t.of + (plan.complete() ? " -> croftboard post " + week + "@" + version.getAsInt() : ""));
+                    + t.of + (plan.complete() ? " -> croftboard post " + week + "@" + version.getAsInt()
+                    + ", then croftboard paper " + week + " says which pages to take down" : ""));
         }
         err.flush();
     }

@@ -14,8 +14,10 @@ import croftboard.plan.WeekRun;
 import croftboard.plan.change.Change;
 import croftboard.plan.change.ChangeGrammar;
 import croftboard.plan.change.Surplus;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.PrintWriter;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -121,7 +123,7 @@ final class SurplusCommand implements Callable<Integer> {
         try (StopSignal stop = setting.stop().start()) {
             Surplus surplus = new Surplus(book, plan, version, given, earlier, more, as);
             Surplus.Answer answer = surplus.answer(new WeekRun.Effort(1, looks, fixed, stop::asked));
-            SurplusScreen screen = new SurplusScreen(new Shown(book, plan, Optional.of(version), false, as, ""), more, answer,
+            SurplusScreen screen = new SurplusScreen(shown(book, plan, version, as), more, answer,
                     surplus.replaces(answer, as));
             out.print(switch (format) {
                 case TEXT -> PlanPrint.text(screen, setting.page());
@@ -132,6 +134,12 @@ final class SurplusCommand implements Callable<Integer> {
             stop.finished(Exit.DONE);
             return Exit.DONE;
         }
+    }
+
+    private Shown shown(Book book, WeekPlan plan, int version, LocalDateTime as) {
+        boolean posted = at.plans().postedVersion(plan.week()).stream().anyMatch(v -> v == version);
+        return new Shown(book, plan, Optional.of(version), posted, as, "", posted ? new WeekNotes(at.folder())
+                .orders(plan.week()).doubts(plan, true, as) : OrderLife.Doubts.NONE);
     }
 
     private Change.More offer(Book book) {

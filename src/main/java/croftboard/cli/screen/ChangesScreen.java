@@ -111,12 +111,16 @@ public final class ChangesScreen implements Screen {
         page.subheading("Dishes");
         for (Consequences.DishChange d : c.dishes()) {
             String was = d.before().map(names::recipe).orElse("nothing");
-            String is = d.now().map(names::recipe).orElse("sold out");
+            String is = d.now().map(names::recipe).orElse(stands(d.slot()) ? "sold out" : "not sold, the store is closed");
             page.item("- ", d.slot() + ": " + (d.before().equals(d.now())
                     ? was + ", " + (d.portionsNow() < d.portionsBefore() ? "fewer" : "more") + " portions: "
                             + d.portionsBefore() + " -> " + d.portionsNow()
                     : was + " -> " + is + (d.now().isPresent() ? ", " + d.portionsNow() + " portions" : "")));
         }
+    }
+
+    private boolean stands(String slot) {
+        return shown.plan().menu().stream().anyMatch(r -> r.slot().equals(slot));
     }
 
     private void prep(Page page, Consequences c) {
@@ -159,10 +163,10 @@ public final class ChangesScreen implements Screen {
         page.subheading("Money and how much is disturbed");
         long now = shown.plan().value();
         long was = repaired.before().value();
-        page.say("The week is worth " + new Cents(now) + " now, " + difference(now - was) + " than version " + repaired.of()
+        page.say("The week is worth " + new Cents(now) + " now, " + difference(now - was) + " version " + repaired.of()
                 + " was before this.");
         repaired.anew().ifPresent(a -> page.say("Planned anew from now on, had nobody been promised anything: "
-                + new Cents(a.value()) + ", " + difference(a.value() - now) + " than this; that would change "
+                + new Cents(a.value()) + ", " + difference(a.value() - now) + " this; that would change "
                 + measures(Disturbance.between(repaired.before(), a)) + "."));
         page.say("This changes " + measures(Disturbance.between(repaired.before(), shown.plan())) + ".");
         repaired.atMostBetter().ifPresent(b -> page.say("No other way, each change at its price, can be worth more than "
@@ -172,7 +176,7 @@ public final class ChangesScreen implements Screen {
     }
 
     private static String difference(long cents) {
-        return new Cents(Math.abs(cents)) + (cents < 0 ? " less" : " more");
+        return cents == 0 ? "as much as" : new Cents(Math.abs(cents)) + (cents < 0 ? " less than" : " more than");
     }
 
     private static String measures(Disturbance d) {

@@ -41,6 +41,9 @@ public final class SurplusScreen implements Screen {
     public void print(Page page) {
         page.heading(more.packs() + " packs of " + names.item(more.item()) + " from " + names.vendor(more.vendor()) + " at "
                 + more.price());
+        Headline.notSent(shown, page);
+        shown.book().vendor(more.vendor()).offers().stream().filter(o -> o.item().equals(more.item())).findFirst()
+                .ifPresent(o -> page.say("A pack is taken to be as in farms/: " + o.pack() + "."));
         Surplus.Step best = answer.steps().get(answer.best());
         page.say(answer.best() == 0 ? "Leave it: the week gains nothing by any of them." : "Take " + answer.best() + (
                 answer.best() == more.packs() ? " (all)" : "") + ": the week is worth " + new Cents(best.gain())
@@ -52,7 +55,9 @@ public final class SurplusScreen implements Screen {
             table.row(String.valueOf(s.packs()), money(s.gain()), s.packs() == 0 ? "" : money(s.lastBrings() + more.price().value()),
                     s.packs() == answer.best() ? "take so many" : s.tried() ? "" : "between two that were tried");
         }
+        page.gap();
         page.table(table);
+        page.gap();
         page.say("What the last one brings is before it is paid: above " + more.price() + " it is worth its price. For each number the"
                 + " orders were searched for the plan's own menu and for the best menu found with all of them.");
         uses(page);

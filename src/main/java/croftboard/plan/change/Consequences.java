@@ -1,6 +1,7 @@
 package croftboard.plan.change;
 
 import croftboard.book.Book;
+import croftboard.book.Ingredient;
 import croftboard.book.Recipe;
 import croftboard.measure.Ratio;
 import croftboard.plan.WeekPlan;
@@ -46,7 +47,8 @@ public record Consequences(List<Pull> pullNow, List<OrderChange> orders, List<Di
     /**
      * A card or label to be printed anew.
      *
-     * @param statementBefore of the same dish; equal to {@code statement} when only a date differs, empty for another dish
+     * @param statementBefore of the same dish; equal to {@code statement} when only a date or the list of ingredients
+     *     differs, empty for another dish
      */
     public record CardChange(String slot, String recipe, boolean onSale, Optional<String> statementBefore, String statement,
             Optional<LocalDate> useBy) {
@@ -205,7 +207,8 @@ public record Consequences(List<Pull> pullNow, List<OrderChange> orders, List<Di
                         .filter(o -> o.recipe().equals(r.recipe()));
                 Optional<String> old = same.map(o -> statement(before, o.recipe().orElseThrow()));
                 String statement = statement(after, r.recipe().get());
-                if (same.isEmpty() || !old.get().equals(statement) || !dates(same.get()).containsAll(dates(r))) {
+                if (same.isEmpty() || !old.get().equals(statement) || !dates(same.get()).containsAll(dates(r))
+                        || !ingredients(before, r.recipe().get()).equals(ingredients(after, r.recipe().get()))) {
                     all.add(new CardChange(r.slot(), r.recipe().get(), onSale(r), old, statement, dates(r).stream()
                             .reduce((a, b) -> b)));
                 }
@@ -216,6 +219,11 @@ public record Consequences(List<Pull> pullNow, List<OrderChange> orders, List<Di
 
         private static List<LocalDate> dates(WeekPlan.Served row) {
             return row.productions().stream().map(WeekPlan.Production::useBy).toList();
+        }
+
+        /** A label lists them, also where the statement of allergens stays. */
+        private List<Ingredient> ingredients(WeekPlan plan, String recipe) {
+            return DishStatement.plannedIngredients(book, recipe, plan.swaps().getOrDefault(recipe, new TreeMap<>()));
         }
 
         private String statement(WeekPlan plan, String recipe) {

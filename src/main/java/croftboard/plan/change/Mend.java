@@ -11,11 +11,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Takes dishes off a menu whose food cannot be had, one at a time, for the best that can: another dish, or none. */
+/**
+ * Takes dishes off a menu whose food cannot be had, or that ask for more hands or equipment than there are, one at a time, for
+ * the best that can be had and done: the same dish in another way, another dish, or none.
+ */
 final class Mend {
     private static final int ROUNDS = 12;
     private static final int OTHERS = 3;
+    private static final int PART = 1_000;
     private static final int ORDER_ROUNDS = 200;
+    private static final int FILLS = 10;
+    private static final int LAST_ROUNDS = 2_000;
     private final WeekProblem problem;
     private final long seed;
 
@@ -24,27 +30,58 @@ final class Mend {
         this.seed = seed;
     }
 
-    private record Tried(WeekRun.Found found, long missing) {
+    /** @param over units of hands and equipment beyond what there is, and parts that cannot be ready. @param missing food, mg */
+    private record Tried(WeekRun.Found found, long over, long missing) {
         boolean betterThan(Tried other) {
-            return missing < other.missing || missing == other.missing
-                    && found.valueCents() > other.found.valueCents();
+            return over < other.over || over == other.over && (missing < other.missing || missing == other.missing
+                    && found.valueCents() > other.found.valueCents());
         }
     }
 
     WeekRun.Found run(WeekRun.Found from) {
-        Tried best = tried(from.choice());
+        Tried best = tried(WeekRun.orders(problem, from.choice(), seed, ORDER_ROUNDS));
         for (int round = 0; round < ROUNDS && !best.found.complete(); round++) {
             Tried next = best;
             for (int[] menu : others(best)) {
-                Tried t = tried(menu);
+                Tried t = tried(WeekRun.near(problem, menu, best.found.packs()));
                 next = t.betterThan(next) ? t : next;
             }
             if (next == best) {
-                return best.found;
+                break;
             }
-            best = next;
+            Tried searched = tried(WeekRun.orders(problem, next.found.choice(), seed, ORDER_ROUNDS));
+            best = searched.betterThan(next) ? searched : next;
         }
-        return best.found.complete() ? best.found : emptied(best).found;
+        WeekRun.Found emptied = best.found.complete() ? best.found : emptied(best).found;
+        return emptied.complete() ? filled(ordered(emptied), from.choice()) : ordered(best.found);
+    }
+
+    /** What was taken off in haste is filled with what is worth most there, one slot after the other. */
+    private WeekRun.Found filled(WeekRun.Found from, int[] before) {
+        WeekRun.Found best = from;
+        for (int s = 0; s < before.length; s++) {
+            if (best.choice()[s] == before[s]) {
+                continue;
+            }
+            WeekProblem.Slot slot = problem.slots().get(s);
+            int[] menu = best.choice();
+            int at = s;
+            List<int[]> menus = java.util.stream.IntStream.range(0, slot.candidates().size()).boxed()
+                    .filter(k -> k != menu[at] && free(menu, at, slot.candidates().get(k)))
+                    .sorted(Comparator.comparingLong((Integer k) -> -slot.candidates().get(k).valueCents()).thenComparing(k -> k))
+                    .limit(FILLS).map(k -> with(menu, at, k)).filter(m -> over(m) == 0).toList();
+            for (int[] other : menus) {
+                WeekRun.Found found = WeekRun.near(problem, other, best.packs());
+                best = found.complete() && found.valueCents() > best.valueCents() ? found : best;
+            }
+        }
+        return best == from ? from : ordered(best);
+    }
+
+    /** With orders searched as long as for any other first answer. */
+    private WeekRun.Found ordered(WeekRun.Found menu) {
+        WeekRun.Found found = WeekRun.orders(problem, menu.choice(), seed, LAST_ROUNDS);
+        return tried(found).betterThan(tried(menu)) ? found : menu;
     }
 
     /** Nothing where something cannot be had: the last way out. */
@@ -57,15 +94,19 @@ final class Mend {
                 WeekProblem.Slot slot = problem.slots().get(s);
                 menu[s] = menu[s] >= 0 && slot.mayBeEmpty() && takes(slot.candidates().get(menu[s]), items) ? -1 : menu[s];
             }
-            now = tried(menu);
+            now = tried(WeekRun.orders(problem, menu, seed, ORDER_ROUNDS));
         }
         return now;
     }
 
-    private Tried tried(int[] menu) {
-        WeekRun.Found found = WeekRun.orders(problem, menu, seed, ORDER_ROUNDS);
+    private Tried tried(WeekRun.Found found) {
         long missing = Arrays.stream(buying(found).missingMg()).flatMapToLong(Arrays::stream).sum();
-        return new Tried(found, missing);
+        return new Tried(found, over(found.choice()), missing);
+    }
+
+    private long over(int[] menu) {
+        Workload work = Workload.of(problem, menu);
+        return work.unitsOver(problem) + PART * work.missed().size();
     }
 
     private Buying buying(WeekRun.Found found) {
@@ -83,7 +124,38 @@ final class Mend {
         return items;
     }
 
+    /** Dishes without which less is over: for each the few best of the others that leave least over. */
+    private List<int[]> lighter(Tried tried) {
+        List<int[]> menus = new ArrayList<>();
+        int[] menu = tried.found.choice();
+        record Way(int[] menu, long over, long value) { }
+        for (int s = 0; s < menu.length; s++) {
+            if (menu[s] < 0 || problem.slots().get(s).candidates().size() < 2 && !problem.slots().get(s).mayBeEmpty()
+                    || over(with(menu, s, -1)) >= tried.over) {
+                continue;
+            }
+            WeekProblem.Slot slot = problem.slots().get(s);
+            List<Way> ways = new ArrayList<>();
+            for (int k = slot.mayBeEmpty() ? -1 : 0; k < slot.candidates().size(); k++) {
+                if (k != menu[s] && (k < 0 || free(menu, s, slot.candidates().get(k)))) {
+                    int[] other = with(menu, s, k);
+                    long over = over(other);
+                    if (over < tried.over) {
+                        ways.add(new Way(other, over, k < 0 ? -slot.emptyCents() : slot.candidates().get(k).valueCents()));
+                    }
+                }
+            }
+            ways.stream().sorted(Comparator.comparingLong(Way::over).thenComparing(Comparator.comparingLong(Way::value).reversed()))
+                    .limit(OTHERS).forEach(w -> menus.add(w.menu));
+            ways.stream().max(Comparator.comparingLong(Way::value)).ifPresent(w -> menus.add(w.menu));
+        }
+        return menus;
+    }
+
     private List<int[]> others(Tried tried) {
+        if (tried.over > 0) {
+            return lighter(tried);
+        }
         Set<Integer> items = missing(tried);
         List<int[]> menus = new ArrayList<>();
         int[] menu = tried.found.choice();

@@ -82,7 +82,8 @@ public final class Repair {
         }
         int[] menu = new MenuSearch(p, p.prices().localPrice().toDouble() / 2).search(week.start(), seed,
                 new MenuSearch.Effort(FIRST_TRIES, 0, FIRST_MEMORY), () -> false).choice();
-        return new Mend(p, seed).run(WeekRun.orders(p, menu, seed, FIRST_ROUNDS));
+        WeekRun.Found other = new Mend(p, seed).run(WeekRun.orders(p, menu, seed, FIRST_ROUNDS));
+        return other.complete() ? other : mended; // what cannot be done at all disturbs no more than it must
     }
 
     /** @param better told each better plan on the way */
@@ -96,8 +97,7 @@ public final class Repair {
         WeekRun.Found raw = WeekRun.solve(week.priced(), first.choice(), effort, f -> better.accept(named(calmed(f))));
         WeekRun.Found found = first.complete() && calmWorth(first) >= calmWorth(calmed(raw)) - margin(first) ? first
                 : backToTheMenu(calmed(raw), effort.seed());
-        boolean wins = found.complete() && !first.complete()
-                || found.complete() == first.complete() && calmWorth(found) > calmWorth(first);
+        boolean wins = found.complete() && (!first.complete() || calmWorth(found) > calmWorth(first));
         WeekRun.Found best = wins ? found : first;
         Optional<Long> gap = best.complete() ? raw.bestAtAll().map(b -> Math.max(0, b - pricedWorth(best)))
                 : Optional.empty();

@@ -26,6 +26,7 @@ final class Screens {
     static Map<String, Consumer<Page>> of(Book book) {
         Map<String, Consumer<Page>> all = new LinkedHashMap<>();
         Shown shown = shown(book, SamplePlan.complete(book));
+        all.put("not-sent", page -> Headline.notSent(SampleChanges.doubtful(book), page));
         all.put("headline", page -> Headline.print(shown(book, SamplePlan.incomplete(book)), page));
         for (Screen screen : new Screen[] {new MenuScreen(shown), new OrdersScreen(shown), new PrepScreen(shown),
             new MoneyScreen(shown), new CoverageScreen(shown), new ShareScreen(shown), new ProofScreen(shown)}) {
@@ -50,6 +51,9 @@ final class Screens {
         all.put("why-not-cannot", new WhyNotScreen(book, plan, "Carrot slaw on tue/hot-main-1", SampleAnswers.cannot()));
         all.put("clash", new ClashScreen(book, plan, SampleAnswers.clash()));
         all.put("worth", new WorthScreen(book, plan, SampleAnswers.worth()));
+        all.put("changes", new ChangesScreen(SampleChanges.repaired(book)));
+        all.put("changes-nothing", new ChangesScreen(SampleChanges.nothing(book)));
+        all.put("surplus", SampleChanges.surplus(book));
         all.put("exposure", new ExposureScreen(book, SampleAnswers.exposure()));
         return all;
     }

@@ -98,7 +98,7 @@ class RepairsHoldTest {
                     Optional.of(new Revised(plan, now, read.changes())));
             assertThat(verdict.findings()).isEmpty();
             assertThat(after.complete()).as(after.missing().toString()).isTrue();
-            assertThat(Disturbance.between(plan, after).dishes()).isLessThanOrEqualTo(kind.equals("nothing") ? 0 : 16);
+            assertThat(Disturbance.between(plan, after).dishes()).as("%s, worth %s", plan.value(), after.value()).isLessThanOrEqualTo(kind.equals("nothing") ? 0 : 16);
         }
     }
 }
