@@ -108,6 +108,6 @@ final class WhyNotCommand implements Callable<Integer> {
 
     private static WrongUse unknown(String what, String id, Collection<String> ids, String where) {
         return new WrongUse("no " + what + " " + id + " in " + where + new Nearest().of(id, ids)
-                .map(n -> " -> did you mean " + n + "?").orElse(" -> " + FORMS));
+                .map(n -> " -> did you mean " + n + "?").orElse(" -> an id as in " + where + "; the question is " + FORMS));
     }
 }

@@ -41,11 +41,11 @@ final class Exposures {
             share[r] = 100.0 * (m.full().get(r) - m.quick().get(r)) / m.full().get(r);
             mean += share[r] / share.length;
         }
-        return String.format(Locale.ROOT, "2027-W33, %d weeks with a failure (single ones and random yields) in %.0f s on all cores, at "
-                + "most %d MiB of heap between runs.%n%nOf the first %d runs in which anything came short: value after the quick repair "
+        return String.format(Locale.ROOT, "2027-W33, %d weeks with a failure (single ones and random yields) in %.0f s on all cores (%.0f s of "
+                + "processor time), at most %d MiB of heap between runs.%n%nOf the first %d runs in which anything came short: value after the quick repair "
                 + "(same menu, dishes dropped) beside a full one (other dishes, 40,000 menus, 2,000 rounds of orders).%n%n"
                 + "| | $ |%n|---|---:|%n| mean after the quick repair | %s |%n| mean after the full one | %s |%n"
-                + "| mean difference, %% | %.1f |%n| largest, %% | %.1f |%n", m.tried(), m.seconds(), m.mostBytes() >> 20, share.length,
+                + "| mean difference, %% | %.1f |%n| largest, %% | %.1f |%n", m.tried(), m.seconds(), m.cpuSeconds(), m.mostBytes() >> 20, share.length,
                 dollars(m.quick()), dollars(m.full()), mean, java.util.Arrays.stream(share).max().orElse(0));
     }
 

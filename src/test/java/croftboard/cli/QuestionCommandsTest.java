@@ -70,7 +70,7 @@ class QuestionCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"compare 2027-W33@1 2027-W33@2", "why 2027-W33", "why 2027-W33 SLOT", "why 2027-W33 ORDER",
-        "why-not 2027-W33 tue/hot-main-1 OTHER", "clash 2027-W33", "worth 2027-W33",
+        "why-not 2027-W33 tue/hot-main-1 OTHER", "why-not 2027-W33 mill-run-depot/carrot", "exposure 2027-W33..2027-W33 --runs 3 --picture PICTURE", "clash 2027-W33", "worth 2027-W33",
         "exposure 2027-W33 --runs 8 --picture PICTURE"})
     void question_isAnswered_inEachFormat_andNoPlanOnDiskMoves(String question) {
         Map<String, String> before = plansOnDisk();

@@ -88,7 +88,7 @@ public final class SampleAnswers {
     public static WhyNot whyNot(Book book) {
         WeekPlan before = SamplePlan.complete(book);
         WeekPlan after = other(book);
-        return new WhyNot.Can(before, after, Comparison.of(before, after), Disturbance.between(before, after),
+        return new WhyNot.Can(before, after, Comparison.of(before, after), Disturbance.between(before, after), 2_250,
                 List.of(new Why.Minutes("Hot", -25)), 450_000);
     }
 

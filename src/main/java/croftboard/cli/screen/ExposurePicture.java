@@ -13,18 +13,19 @@ public final class ExposurePicture {
     private static final int TOP = 84;
     private static final int BOTTOM = 70;
     private static final int BARS = 30;
+    /** So many of a hundred runs that lie lowest share the first bar, so that the others can be told apart. */
+    private static final int REST_OF_HUNDRED = 2;
     private final Exposure e;
     private final long least;
     private final long most;
+    private final long worst;
 
     public ExposurePicture(Exposure exposure) {
         this.e = exposure;
-        long lo = e.planned().margin();
-        long hi = lo;
-        for (Exposure.Outcome o : e.runs()) {
-            lo = Math.min(lo, o.margin());
-            hi = Math.max(hi, o.margin());
-        }
+        long[] margins = e.runs().stream().mapToLong(Exposure.Outcome::margin).sorted().toArray();
+        long lo = Math.min(e.planned().margin(), margins[margins.length * REST_OF_HUNDRED / 100]);
+        long hi = Math.max(e.planned().margin(), margins[margins.length - 1]);
+        this.worst = margins[0];
         this.least = Math.floorDiv(lo, 100) * 100;
         this.most = Math.max(least + BARS * 100L, (Math.floorDiv(hi, 100) + 1) * 100);
     }
@@ -50,7 +51,7 @@ public final class ExposurePicture {
 
     private void bars(StringBuilder s) {
         int[] count = new int[BARS];
-        e.runs().forEach(o -> count[(int) Math.min(BARS - 1, (o.margin() - least) * BARS / (most - least))]++);
+        e.runs().forEach(o -> count[(int) Math.max(0, Math.min(BARS - 1, (o.margin() - least) * BARS / (most - least)))]++);
         int highest = Math.max(1, java.util.Arrays.stream(count).max().orElse(1));
         double room = HEIGHT - TOP - BOTTOM;
         for (int n = 0; n < BARS; n++) {
@@ -71,7 +72,8 @@ public final class ExposurePicture {
             long cents = least + (most - least) * n / 5;
             text(s, x(cents), HEIGHT - BOTTOM + 20, "middle", new Cents(cents / 100 * 100).toString().replaceAll("\\.00$", ""));
         }
-        text(s, LEFT, HEIGHT - 22, "start", "Bars: how many runs end with a margin there. Margin is before the price of broken promises.");
+        text(s, LEFT, HEIGHT - 22, "start", "Bars: how many runs end with a margin there. Margin is before the price of broken promises."
+                + (worst < least ? " The first bar holds all below it too, down to " + new Cents(worst) + "." : ""));
     }
 
     private void mark(StringBuilder s, long cents, String dashes, String words, int y) {

@@ -1,6 +1,7 @@
 package croftboard.cli.screen;
 
 import croftboard.book.Book;
+import croftboard.book.Vendor;
 import croftboard.measure.Cents;
 import croftboard.plan.ask.Exposure;
 import java.util.List;
@@ -11,9 +12,11 @@ import java.util.stream.Collectors;
 public final class ExposureScreen implements Screen {
     private static final int SHOWN = 8;
     private final Names names;
+    private final Book book;
     private final Exposure e;
 
     public ExposureScreen(Book book, Exposure exposure) {
+        this.book = book;
         this.names = new Names(book);
         this.e = exposure;
     }
@@ -33,8 +36,9 @@ public final class ExposureScreen implements Screen {
         page.say("Every failure is known before the orders go out. Then: same menu, orders made anew, and a dish whose food cannot be "
                 + "bought is dropped. Margin is before the price of broken promises.");
         spread(page);
-        singles(page, "Each vendor failing alone", e.vendors(), true);
-        singles(page, "Each crop failing alone, at all growers", e.crops(), false);
+        String all = e.weeks().size() == 1 ? "" : ", in all these weeks";
+        singles(page, "Each vendor failing alone" + all, e.vendors(), true);
+        singles(page, "Each crop failing alone, at all growers" + all, e.crops(), false);
         survival(page);
         backUps(page);
     }
@@ -86,7 +90,9 @@ public final class ExposureScreen implements Screen {
                         .collect(Collectors.joining(", "))));
         page.table(table);
         if (vendors) {
-            page.say("The loss that costs most: " + names.vendor(all.get(0).id()) + ".");
+            page.say("The loss that costs most: " + names.vendor(all.get(0).id()) + ". " + all.stream().map(Exposure.Single::id)
+                    .filter(v -> book.vendor(v).kind() == Vendor.Kind.GROWER).findFirst()
+                    .map(v -> "Of the growers: " + names.vendor(v) + ".").orElse(""));
         }
         if (all.size() > SHOWN) {
             page.say("And " + (all.size() - SHOWN) + " more that cost less: --format csv has them all.");
@@ -118,13 +124,17 @@ public final class ExposureScreen implements Screen {
         e.backUps().stream().limit(SHOWN).forEach(b -> table.row(help(b), money(b.cents()), b.hit() + " times"));
         page.table(table);
         page.say("For what is lost most often: a second grower at the dearest price of the week, who fails as a likely crop does; "
-                + "frozen stock of what the week needs, at that price; another dish in its place. Invented terms, to compare by.");
+                + "stock of what the week needs, at that price; another dish in its place. Invented terms, to compare by.");
     }
 
     private String help(Exposure.BackUp b) {
         return switch (b.help()) {
             case SECOND_GROWER -> "a second grower of " + names.item(b.of());
-            case FROZEN_STOCK -> "frozen " + names.item(b.of()) + ", where it freezes well";
+            case FROZEN_STOCK -> switch (book.ingredient(b.of()).storage()) {
+                case WALK_IN -> "frozen " + names.item(b.of()) + ", where it freezes well";
+                case FREEZER -> "more " + names.item(b.of()) + " in the freezer";
+                case DRY -> "more " + names.item(b.of()) + " on the shelf";
+            };
             case ANOTHER_DISH -> "another dish ready for " + names.recipe(b.of());
         };
     }

@@ -5,8 +5,10 @@ import croftboard.measure.Cents;
 import croftboard.measure.CookAmounts;
 import croftboard.measure.Ratio;
 import croftboard.need.Account;
+import croftboard.plan.WeekPlan;
 import croftboard.plan.ask.Why;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,8 +121,11 @@ public final class WhyScreen implements Screen {
 
     private void order(Page page, Why.Order o) {
         page.heading("Why " + names.item(o.item()) + " from " + names.vendor(o.vendor()) + ", " + plan);
-        o.lines().forEach(l -> page.say(l.packs() + " x " + l.pack() + " at " + new Cents(l.price()) + ": " + new Cents(l.cost())
-                + (l.promised() ? ". Promised to be taken." : ".")));
+        page.say("Ordered: " + o.offers().stream().filter(c -> c.bought() > 0 && c.vendor().equals(o.vendor()))
+                .sorted(Comparator.comparing(Why.Choice::delivery)).map(c -> Dates.day(c.delivery()) + " " + c.bought() + " x "
+                        + c.pack() + " at " + new Cents(c.priceCents())).collect(Collectors.joining(", ")) + "; together "
+                + new Cents(o.lines().stream().mapToLong(WeekPlan.OrderLine::cost).sum())
+                + (o.lines().stream().anyMatch(WeekPlan.OrderLine::promised) ? ". Some of it is promised to be taken." : "."));
         page.subheading("Who takes it");
         page.say(o.uses().isEmpty() ? "No dish of this week: it is stock." : o.uses().stream().limit(SHOWN).map(u -> mass(u.mg())
                 + " for " + names.recipe(u.recipe()) + " (" + u.slot() + ")").collect(Collectors.joining(", ")) + (o.uses().size()
@@ -134,10 +139,10 @@ public final class WhyScreen implements Screen {
         }
         Account then = o.without().get();
         long lose = o.with().value() - then.value();
-        page.say("The plan would be worth " + new Cents(Math.abs(lose)) + (lose >= 0 ? " less" : " more") + " with the best orders "
-                + "found: food " + Signs.money(food(then) - food(o.with())) + ", promises "
-                + Signs.money(then.brokenCents() - o.with().brokenCents()) + ", local money "
-                + Signs.money(then.localPurchases() - o.with().localPurchases()) + ".");
+        page.say("The plan would be worth " + new Cents(Math.abs(lose)) + (lose >= 0 ? " less" : " more") + " with the best other "
+                + "orders found: food costs " + moreOrLess(food(then) - food(o.with())) + ", broken promises "
+                + moreOrLess(then.brokenCents() - o.with().brokenCents()) + ", local money is "
+                + moreOrLess(then.localPurchases() - o.with().localPurchases()) + ". The menu stays as it is.");
         if (!o.instead().isEmpty()) {
             TextTable table = new TextTable(TextTable.Column.words("in its place"), TextTable.Column.mark("delivery"),
                     TextTable.Column.words("item"), TextTable.Column.figure("packs now"), TextTable.Column.figure("then"));
@@ -148,6 +153,10 @@ public final class WhyScreen implements Screen {
                 page.say("And " + (o.instead().size() - SHOWN) + " more lines.");
             }
         }
+    }
+
+    private static String moreOrLess(long cents) {
+        return cents == 0 ? "the same" : new Cents(Math.abs(cents)) + (cents > 0 ? " more" : " less");
     }
 
     private void offers(Page page, Why.Order o) {

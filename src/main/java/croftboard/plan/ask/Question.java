@@ -6,6 +6,7 @@ import croftboard.plan.WeekPlan;
 import croftboard.plan.change.Change;
 import croftboard.plan.change.ChangeGrammar;
 import croftboard.plan.change.ChangedWeek;
+import croftboard.plan.change.WholeDishes;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ public record Question(Book book, WeekPlan plan, Given given, LocalDateTime now)
         List<Change> all = new ArrayList<>(new ChangeGrammar(book).read(plan.inputs().revision()
                 .map(WeekPlan.Revision::changes).orElse(List.of())).changes());
         all.addAll(more);
-        return ChangedWeek.of(book, plan, given, all, now);
+        return WholeDishes.of(ChangedWeek.of(book, plan, given, all, now));
     }
 
     /** The week as it is. @throws Unanswerable when the plan's dishes can no longer be read out of the book */

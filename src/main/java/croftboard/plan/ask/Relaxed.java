@@ -46,7 +46,25 @@ final class Relaxed {
             all.set(x.resource(), Facts.more(r, x.period(), Math.max(1, over)));
             return new Eased(Problems.withResources(problem, all), Math.max(1, over), 0, true);
         }
+        if (f instanceof Fact.Gap) {
+            return new Eased(comebacks(), 0, 0, true);
+        }
         return f instanceof Fact.Supply x ? food(x.item()) : new Eased(Facts.without(problem, List.of(f)), 0, 0, true);
+    }
+
+    /** Only the dishes that have to stand too near each other may come back sooner; all others keep their gap. */
+    private WeekProblem comebacks() {
+        List<WeekProblem.Slot> slots = new ArrayList<>(problem.slots());
+        for (int a = 0; a < musts.length; a++) {
+            for (int b = 0; b < musts.length; b++) {
+                if (a != b && Forced.near(problem, a, b, musts)) {
+                    WeekProblem.Slot s = problem.slots().get(a);
+                    slots.set(a, new WeekProblem.Slot(s.id(), s.line(), s.serviceDays(), false, s.emptyCents(), s.mayBeEmpty(),
+                            s.candidates()));
+                }
+            }
+        }
+        return Problems.withSlots(problem, slots);
     }
 
     /** Units of the period that the dishes which have to stand take; receiving is counted only as far as it is sure. */

@@ -128,7 +128,8 @@ public final class WhyDish {
         List<WeekRun.Found> found = IntStream.range(0, slot.candidates().size()).filter(k -> k != week.start()[s]).parallel()
                 .mapToObj(k -> WeekRun.near(free, with(s, k), packs)).filter(WeekRun.Found::complete).toList();
         List<WeekRun.Found> best = found.stream().sorted(bestFirst()).limit(SEARCHED)
-                .map(f -> Nearby.better(f, WeekRun.orders(free, f.choice(), 1, ROUNDS))).sorted(bestFirst()).limit(EXACT)
+                .map(f -> Nearby.better(f, WeekRun.orders(free, f.choice(), 1, ROUNDS)))
+                .map(f -> new MendedPacks(free, f.choice(), packs).all().stream().reduce(f, Nearby::better)).sorted(bestFirst()).limit(EXACT)
                 .map(f -> Nearby.better(f, WeekRun.exact(free, f, NODES))).sorted(bestFirst()).toList();
         return best.stream().map(f -> other(slot.candidates().get(f.choice()[s]).recipe(), f, now)).toList();
     }

@@ -15,9 +15,10 @@ public sealed interface WhyNot {
      * @param after not kept anywhere
      * @param differs from the plan
      * @param moved how much of the plan had to move, what was asked for among it
+     * @param movedCents the same at the kitchen's price of a change
      * @param minutes by station name, more or fewer in the week
      * @param wasteMg more or less thrown away, milligrams as purchased
      */
-    record Can(WeekPlan before, WeekPlan after, Comparison differs, Disturbance moved, List<Why.Minutes> minutes,
-            long wasteMg) implements WhyNot { }
+    record Can(WeekPlan before, WeekPlan after, Comparison differs, Disturbance moved, long movedCents,
+            List<Why.Minutes> minutes, long wasteMg) implements WhyNot { }
 }

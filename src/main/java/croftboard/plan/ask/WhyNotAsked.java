@@ -17,12 +17,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Plans the week again with a dish, a vendor or local food forced. */
 public final class WhyNotAsked {
     /** A changed order line costs a quarter of a changed dish, as in a repair; common practice, no source. */
-    private static final int LINES_A_DISH = 4;
+    static final int LINES_A_DISH = 4;
     private final Question question;
     private final Book book;
 
@@ -117,8 +118,11 @@ public final class WhyNotAsked {
             }
         }
         if (!any) {
-            throw new Unanswerable(vendor + " has no more " + item + " to offer on deliveries still open -> an item as in farms/"
-                    + vendor + ".yaml");
+            String offered = p.offers().stream().filter(o -> o.vendor().equals(vendor) && o.maxPacks() > 0)
+                    .map(o -> p.items().get(o.item()).id()).distinct().sorted().collect(Collectors.joining(", "));
+            throw new Unanswerable(there.isEmpty() ? vendor + " offers no " + item + " on deliveries still open this week -> "
+                    + (offered.isEmpty() ? "another vendor" : "it offers " + offered)
+                    : "the plan already orders all the " + item + " that " + vendor + " offers -> another vendor");
         }
         return answer(week, forced, week.start());
     }
@@ -174,6 +178,7 @@ public final class WhyNotAsked {
             all.add(WeekRun.near(forced, other, packs));
             all.add(near.orders(other));
         }
+        List.copyOf(all).forEach(f -> all.addAll(new MendedPacks(forced, f.choice(), packs).all()));
         Optional<WeekPlan> best = all.stream().filter(WeekRun.Found::complete).map(f -> calm(week, f, packs))
                 .max(Comparator.comparingLong(this::calmWorth));
         if (best.isEmpty()) {
@@ -183,8 +188,9 @@ public final class WhyNotAsked {
         }
         WeekPlan before = question.plan();
         WeekPlan after = best.get();
-        return new WhyNot.Can(before, after, Comparison.of(before, after), Disturbance.between(before, after),
-                minutes(week, after), waste(after) - waste(before));
+        Disturbance moved = Disturbance.between(before, after);
+        return new WhyNot.Can(before, after, Comparison.of(before, after), moved, price(moved), minutes(week, after),
+                waste(after) - waste(before));
     }
 
     /** Order lines that gain less than their price are as they were. */
@@ -199,8 +205,11 @@ public final class WhyNotAsked {
     }
 
     private long calmWorth(WeekPlan now) {
-        Disturbance moved = Disturbance.between(question.plan(), now);
-        return now.value() - book.kitchen().promises().change().value() * moved.dishes() - lineCents() * moved.orderLines();
+        return now.value() - price(Disturbance.between(question.plan(), now));
+    }
+
+    private long price(Disturbance moved) {
+        return book.kitchen().promises().change().value() * moved.dishes() + lineCents() * moved.orderLines();
     }
 
     private static long waste(WeekPlan plan) {

@@ -7,10 +7,12 @@ import croftboard.plan.WeekRun;
 import croftboard.plan.change.ChangedWeek;
 import croftboard.plan.change.PlanPacks;
 import croftboard.plan.change.Problems;
+import croftboard.plan.change.StayPut;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Why an item is ordered from a vendor: who takes it, what else is offered, and the best orders without it. */
 public final class WhyOrder {
@@ -43,11 +45,28 @@ public final class WhyOrder {
         WeekRun.Found found = Nearby.better(WeekRun.near(without, week.start(), packs),
                 WeekRun.orders(without, week.start(), 1, ROUNDS));
         WeekRun.Found best = Nearby.better(found, WeekRun.exact(without, found, NODES));
-        Optional<Account> then = best.complete() ? Optional.of(Account.of(problem, week.start(), best.packs())) : Optional.empty();
+        int[] close = close(without, best);
+        Optional<Account> then = best.complete() ? Optional.of(Account.of(problem, week.start(), close)) : Optional.empty();
         List<String> missing = WeekRun.missing(question.book(), without, week.start(), best.packs()).stream()
                 .map(WeekPlan.Missing::what).toList();
         return new Why.Order(vendor, item, lines, uses(item), then, Account.of(problem, week.start(), packs),
-                best.complete() ? instead(best.packs(), vendor, item) : List.of(), missing, choices(item));
+                best.complete() ? instead(close, vendor, item) : List.of(), missing, choices(item));
+    }
+
+    /** Of complete orders, those worth most with each changed order line at its price; lines that gain less are as they were. */
+    private int[] close(WeekProblem without, WeekRun.Found best) {
+        long line = question.book().kitchen().promises().change().value() / WhyNotAsked.LINES_A_DISH;
+        int[] before = packs.clone();
+        for (int o = 0; o < before.length; o++) {
+            before[o] = Math.min(before[o], without.offers().get(o).maxPacks());
+        }
+        List<WeekRun.Found> all = new ArrayList<>(new MendedPacks(without, week.start(), before).all());
+        all.add(best);
+        return all.stream().filter(WeekRun.Found::complete)
+                .map(f -> new StayPut(without, week.start(), before, line).calm(f.packs()))
+                .max(Comparator.comparingLong(p -> Account.of(without, week.start(), p).value()
+                        - line * IntStream.range(0, p.length).filter(o -> p[o] != before[o]).count()))
+                .orElse(before);
     }
 
     private boolean named(WeekProblem.Offer o, String item) {

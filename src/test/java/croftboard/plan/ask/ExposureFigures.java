@@ -7,6 +7,7 @@ import croftboard.plan.Given;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.WeekRun;
 import croftboard.plan.change.Problems;
+import java.lang.management.ManagementFactory;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,16 +23,17 @@ public final class ExposureFigures {
     private ExposureFigures() { }
 
     /**
-     * @param seconds of all runs on all cores. @param mostBytes of the heap, met between runs
+     * @param seconds of all runs on all cores. @param cpuSeconds the same of the processors: what counts beside other work. @param mostBytes of the heap, met between runs
      * @param quick, full values after the two repairs of the sampled runs, cents
      */
-    public record Measured(double seconds, int tried, long mostBytes, List<Long> quick, List<Long> full) { }
+    public record Measured(double seconds, double cpuSeconds, int tried, long mostBytes, List<Long> quick, List<Long> full) { }
 
     public static Measured measure(Book book, WeekPlan plan, int runs) {
         Question question = new Question(book, plan, Given.NOTHING, LocalDateTime.of(2027, 1, 1, 8, 0));
         long[] most = new long[1];
         int[] of = new int[1];
         long t = System.nanoTime();
+        double cpu = cpu();
         ExposureRun week = new ExposureRun(question, 1, (done, all) -> {
             of[0] = all;
             Runtime r = Runtime.getRuntime();
@@ -39,6 +41,7 @@ public final class ExposureFigures {
         });
         week.run(runs);
         double seconds = (System.nanoTime() - t) / 1e9;
+        double used = cpu() - cpu;
         List<Long> quick = new ArrayList<>();
         List<Long> full = new ArrayList<>();
         long change = book.kitchen().promises().change().value();
@@ -49,7 +52,12 @@ public final class ExposureFigures {
                 full.add(full(week.yields().with(tried.shares()), week, tried, change));
             }
         }
-        return new Measured(seconds, of[0], most[0], quick, full);
+        return new Measured(seconds, used, of[0], most[0], quick, full);
+    }
+
+    private static double cpu() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof com.sun.management.OperatingSystemMXBean os
+                ? os.getProcessCpuTime() / 1e9 : 0;
     }
 
     /** Other dishes allowed at the price of a change, as a repair of a posted plan does it; the price is no part of the value. */
