@@ -80,10 +80,25 @@ public final class Repair {
         if (mended.complete()) {
             return mended;
         }
+        WeekRun.Found other = searched(seed);
+        return other.complete() ? other : mended; // what cannot be done at all disturbs no more than it must
+    }
+
+    private WeekRun.Found searched(long seed) {
+        WeekProblem p = week.priced();
         int[] menu = new MenuSearch(p, p.prices().localPrice().toDouble() / 2).search(week.start(), seed,
                 new MenuSearch.Effort(FIRST_TRIES, 0, FIRST_MEMORY), () -> false).choice();
-        WeekRun.Found other = new Mend(p, seed).run(WeekRun.orders(p, menu, seed, FIRST_ROUNDS));
-        return other.complete() ? other : mended; // what cannot be done at all disturbs no more than it must
+        WeekRun.Found found = WeekRun.orders(p, menu, seed, FIRST_ROUNDS);
+        return found.complete() ? found : new Mend(p, seed).run(found);
+    }
+
+    /** Where dishes had to go, a search from the menu looked for at large may end better than one from the mended menu. */
+    private WeekRun.Found beginning(WeekRun.Found first, long seed) {
+        if (java.util.Arrays.equals(first.choice(), week.start()) || EveryWay.suits(week.priced())) {
+            return first;
+        }
+        WeekRun.Found other = calmed(searched(seed));
+        return other.complete() && (!first.complete() || calmWorth(other) > calmWorth(first)) ? other : first;
     }
 
     /** @param better told each better plan on the way */
@@ -94,7 +109,7 @@ public final class Repair {
     /** @param better told each better plan on the way */
     public Settled settle(WeekRun.Effort effort, Consumer<WeekPlan> better) {
         WeekRun.Found first = calmed(quick(effort.seed()));
-        WeekRun.Found raw = WeekRun.solve(week.priced(), first.choice(), effort, f -> better.accept(named(calmed(f))));
+        WeekRun.Found raw = WeekRun.solve(week.priced(), beginning(first, effort.seed()).choice(), effort, f -> better.accept(named(calmed(f))));
         WeekRun.Found found = first.complete() && calmWorth(first) >= calmWorth(calmed(raw)) - margin(first) ? first
                 : backToTheMenu(calmed(raw), effort.seed());
         boolean wins = found.complete() && (!first.complete() || calmWorth(found) > calmWorth(first));
