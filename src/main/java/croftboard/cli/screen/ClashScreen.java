@@ -112,7 +112,7 @@ public final class ClashScreen implements Screen {
                     : "do not keep " + names.recipe(p.dish()) + " on ") + p.slot();
         }
         if (m.fact() instanceof Clash.Comeback) {
-            return "let a dish come back sooner";
+            return "let these dishes come back sooner";
         }
         if (m.fact() instanceof Clash.Hands h) {
             return m.least() + (h.minutes() ? " more minutes for " : " more units of ") + h.name()

@@ -73,7 +73,7 @@ final class ClashSearch {
     private List<Clash.Mend> mends(WeekProblem p, Clashing.Core core, Optional<Promised> promise, Relaxed relaxed) {
         WeekProblem free = p;
         for (Fact f : core.facts()) {
-            free = f instanceof Fact.Pin x && opened.containsKey(x.slot()) ? new Relaxed(free, opened).of(f).problem()
+            free = f instanceof Fact.Gap || f instanceof Fact.Pin x && opened.containsKey(x.slot()) ? new Relaxed(free, opened).of(f).problem()
                     : Facts.without(free, List.of(f));
         }
         Best unasked = best(free, Optional.empty());
