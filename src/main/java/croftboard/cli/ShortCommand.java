@@ -41,7 +41,7 @@ final class ShortCommand implements Callable<Integer> {
     private LocalDateTime now;
 
     @Option(names = "--time", paramLabel = "TIME", converter = Typed.Time.class,
-            description = "how long to look for a better way out (default: 12s)")
+            description = "how long to look for a better way out (default: 11s)")
     private Duration time;
 
     @Option(names = "--steps", paramLabel = "N",
