@@ -6,7 +6,14 @@ import croftboard.cli.SamplePlan;
 import croftboard.measure.Ratio;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
+import croftboard.plan.Rotation;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.RotationFile;
+import croftboard.plan.file.RotationReading;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import croftboard.plan.ask.Comparison;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
@@ -36,6 +43,7 @@ final class Screens {
                 ScaledRecipe.batchesForPortions(book.recipe("lentil-bake"), Ratio.of(120))),
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
         answers(book).forEach((name, screen) -> all.put(name, screen::print));
+        all.put("rotation", page -> rotation(book, page));
         return all;
     }
 
@@ -56,6 +64,23 @@ final class Screens {
         all.put("surplus", SampleChanges.surplus(book));
         all.put("exposure", new ExposureScreen(book, SampleAnswers.exposure()));
         return all;
+    }
+
+    /** The weeks that stand in a file of the first format. */
+    private static void rotation(Book book, Page page) {
+        try {
+            Rotation rotation = RotationFile.read(Files.readString(Path.of("src/test/resources/rotations/format-1.json")))
+                    .fold(RotationReading.Read::rotation, a -> null, r -> null);
+            RotationShown shown = new RotationShown(book, rotation, Optional.of(1), LocalDateTime.of(2027, 8, 13, 9, 0),
+                    "every must holds and every figure is confirmed.");
+            RotationHeadline.print(shown, page);
+            for (Screen screen : new Screen[] {new RotationWeeksScreen(shown), new VarietyScreen(shown),
+                new RotationMoneyScreen(shown), new RotationProofScreen(shown)}) {
+                screen.print(page);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static String text(Consumer<Page> screen, int width) {
