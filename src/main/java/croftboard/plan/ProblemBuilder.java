@@ -18,7 +18,7 @@ import java.util.Optional;
 public final class ProblemBuilder {
     /** Surplus keeps when it is still good on the second day after the week. */
     private static final int KEEP_DAY = Calendar.DAYS + 1;
-    private static final int FOREVER = 400;
+    static final int FOREVER = 400;
     private final Book book;
     private final Altered altered;
     private final Calendar calendar;
