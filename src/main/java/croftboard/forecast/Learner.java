@@ -34,7 +34,7 @@ public final class Learner {
         return new Findings(prior, seen, new Fit(prior, curve, seen, next), next).learning(passed);
     }
 
-    private Optional<String> whyNot(Observation o) {
+    Optional<String> whyNot(Observation o) {
         if (!o.teaches()) {
             return Optional.of(o.aside().orElse("nothing was prepared"));
         }

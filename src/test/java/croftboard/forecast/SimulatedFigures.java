@@ -33,6 +33,7 @@ final class SimulatedFigures {
         Learning found = new Learner(at.prior(), at.curve()).learn(at.seen, SimulatedKitchen.FIRST.plusWeeks(weeks));
         days += at.seen.size();
         soldOut += at.seen.stream().filter(Observation::soldOut).count();
+        double season = found.season().isEmpty() ? 1 : found.season().get(SimulatedKitchen.FIRST.plusWeeks(weeks).week() - 1);
         double draws = found.dishes().values().stream().mapToDouble(Learning.Dish::draw).average().orElseThrow();
         List<Double> own = new ArrayList<>();
         Random random = new Random(at.seen.size());
@@ -42,7 +43,7 @@ final class SimulatedFigures {
         for (String line : at.lines()) {
             for (DayOfWeek day : SimulatedKitchen.days()) {
                 double truth = at.mean(line, day, weeks) * at.averageDraw();
-                double got = found.lines().get(line).days().get(day).mean() * draws;
+                double got = found.lines().get(line).days().get(day).mean() * draws * season;
                 own.add(Math.abs(got / truth - 1));
                 signed.add(got / truth - 1);
                 double sales = at.seen.stream().filter(o -> o.line().equals(line) && o.date().getDayOfWeek() == day)
@@ -50,11 +51,11 @@ final class SimulatedFigures {
                 naive.add(sales / truth - 1);
                 String dish = at.dish();
                 Demand known = at.demand(line, day, weeks, dish);
-                dishError.add(Math.abs(found.mean(line, day, dish) / known.mean() - 1));
+                dishError.add(Math.abs(season * found.mean(line, day, dish) / known.mean() - 1));
                 cv.add(found.lines().get(line).cv() / (known.standardDeviation() / known.mean()) - 1);
                 double ratio = 0.45 + 0.4 * random.nextDouble();
                 bestHere += profit(known, Newsvendor.quantity(known, ratio), ratio);
-                learnedHere += profit(known, Newsvendor.quantity(Demand.ofDay(found.mean(line, day, dish),
+                learnedHere += profit(known, Newsvendor.quantity(Demand.ofDay(season * found.mean(line, day, dish),
                         found.lines().get(line).cv()), ratio), ratio);
                 naiveHere += profit(known, Newsvendor.quantity(Demand.ofDay(sales, 0.26), ratio), ratio);
             }

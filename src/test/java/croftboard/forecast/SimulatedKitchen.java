@@ -38,6 +38,10 @@ final class SimulatedKitchen {
     final List<Observation> seen = new ArrayList<>();
 
     SimulatedKitchen(long seed, int weeks, double runsOut) {
+        this(seed, weeks, runsOut, 4 + new Random(seed).nextInt(7));
+    }
+
+    SimulatedKitchen(long seed, int weeks, double runsOut, int lines) {
         this.random = new Random(seed);
         this.runsOut = runsOut;
         wave = 0.05 + 0.15 * random.nextDouble();
@@ -47,7 +51,7 @@ final class SimulatedKitchen {
         for (DayOfWeek day : days()) {
             shop.put(day, 0.15 * random.nextGaussian());
         }
-        for (int l = 0; l < 3 + random.nextInt(4); l++) {
+        for (int l = 0; l < lines; l++) {
             String line = "line-" + l;
             level.put(line, 15 * Math.exp(random.nextDouble() * 1.4));
             beyond.put(line, Math.pow(0.12 + 0.15 * random.nextDouble(), 2));
