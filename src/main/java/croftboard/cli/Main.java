@@ -61,6 +61,9 @@ public final class Main {
         commands.put("post", () -> new PostCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
+        commands.put("learn", () -> new LearnCommand(setting, tools));
+        commands.put("forecast", () -> new ForecastCommand(setting, tools));
+        commands.put("backtest", () -> new BacktestCommand(setting, tools));
         return commands;
     }
 
