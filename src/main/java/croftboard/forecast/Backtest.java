@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How well each way of forecasting would have done: week after week, each knows only what was seen before that week. On a day
- * that ran out only what was sold is known, so a forecast above it counts as right and one below it as too low.
+ * How well each way of forecasting would have done: week after week, each knows only what was seen before that week.
  */
 public final class Backtest {
     private static final double TAUGHT_WEIGHT = 0.3;
@@ -36,9 +35,13 @@ public final class Backtest {
      */
     public record Report(IsoWeek from, IsoWeek to, int days, int soldOut, long sold, Map<Way, Double> off) { }
 
-    /** Portions between a forecast and the day; none when the day ran out and the forecast was not below what was sold. */
+    /**
+     * Portions between what the forecast would have had sold of what was put out, and what did sell. Cutting both at what was
+     * put out keeps a forecast that is too low from looking good only because days that ran out hide what was missed (Powell,
+     * Least absolute deviations estimation for the censored regression model, 1984; from memory).
+     */
     static double off(double forecast, Observation day) {
-        return day.soldOut() && forecast >= day.sold() ? 0 : Math.abs(forecast - day.sold());
+        return Math.abs(Math.min(forecast, Math.max(day.prepared(), day.sold())) - day.sold());
     }
 
     private final Prior prior;

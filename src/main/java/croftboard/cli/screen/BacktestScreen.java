@@ -21,10 +21,11 @@ public final class BacktestScreen implements Screen {
     public void print(Page page) {
         page.heading("Forecasts of " + report.from() + " to " + report.to() + " against what sold");
         page.say(report.days() + " days of a dish on a line, " + report.soldOut() + " of which ran out. Each forecast knows only the weeks before."
-                + " On a day that ran out only a forecast below what was sold counts as off.");
+                + " Off: between what a forecast would have had sold of what was put out, and what did sell; so a day that ran out"
+                + " counts only when the forecast was below what sold.");
         page.gap();
-        TextTable table = new TextTable(TextTable.Column.words("forecast"), TextTable.Column.figure("off, portions a day"),
-                TextTable.Column.figure("share of portions sold"), TextTable.Column.figure("against last week"));
+        TextTable table = new TextTable(TextTable.Column.words("forecast"), TextTable.Column.figure("portions off a day"),
+                TextTable.Column.figure("of what sold"), TextTable.Column.figure("of last week's"));
         double naive = report.off().get(Backtest.Way.LAST_WEEK);
         report.off().forEach((way, off) -> table.row(way.toString(), figure(off / report.days(), 2), figure(100 * off / report.sold(), 1) + " %",
                 figure(100 * off / naive, 0) + " %"));

@@ -53,18 +53,24 @@ public final class ForecastScreen implements Screen {
     }
 
     private void lines(Page page) {
-        page.subheading("Expected portions of a dish of average draw; eight days in ten lie in the range");
+        page.subheading("Expected portions of a dish of average draw, and below it the range of eight days in ten");
         List<LocalDate> dates = forecast.lines().stream().map(WeekForecast.Day::date).distinct().sorted().toList();
         List<TextTable.Column> columns = new ArrayList<>(List.of(TextTable.Column.words("line")));
         dates.forEach(d -> columns.add(TextTable.Column.figure(Dates.shortDay(d))));
         columns.add(TextTable.Column.figure("days seen"));
         TextTable table = new TextTable(columns.toArray(TextTable.Column[]::new));
         for (String line : forecast.lines().stream().map(WeekForecast.Day::line).distinct().toList()) {
-            List<String> row = new ArrayList<>(List.of(names.line(line)));
-            dates.forEach(date -> row.add(forecast.lines().stream().filter(d -> d.line().equals(line) && d.date().equals(date)).findFirst()
-                    .map(d -> Math.round(d.expected()) + (d.own().isPresent() ? "*" : "") + " (" + d.low() + "-" + d.high() + ")").orElse("-")));
-            row.add(Integer.toString(forecast.lines().stream().filter(d -> d.line().equals(line)).mapToInt(WeekForecast.Day::seen).sum()));
-            table.row(row.toArray(String[]::new));
+            List<String> expected = new ArrayList<>(List.of(names.line(line)));
+            List<String> range = new ArrayList<>(List.of(""));
+            for (LocalDate date : dates) {
+                Optional<WeekForecast.Day> day = forecast.lines().stream().filter(d -> d.line().equals(line) && d.date().equals(date)).findFirst();
+                expected.add(day.map(d -> Math.round(d.expected()) + (d.own().isPresent() ? "*" : "")).orElse("-"));
+                range.add(day.map(d -> d.low() + "-" + d.high()).orElse(""));
+            }
+            expected.add(Integer.toString(forecast.lines().stream().filter(d -> d.line().equals(line)).mapToInt(WeekForecast.Day::seen).sum()));
+            range.add("");
+            table.row(expected.toArray(String[]::new));
+            table.row(range.toArray(String[]::new));
         }
         page.table(table);
     }

@@ -38,8 +38,7 @@ public final class LearnScreen implements Screen {
         }
 
         String words() {
-            String by = seen == 0 ? "never sold: as its kin do" : days(seen) + (ranOut == 0 ? ", none ran out"
-                    : ", of which " + ranOut + " ran out and count as \"at least\"");
+            String by = seen == 0 ? "never sold: as its kin do" : days(seen) + ", " + (ranOut == 0 ? "none" : ranOut) + " ran out";
             return what + ": " + figure(was, places) + " -> " + figure(is, places) + " (" + percent(size()) + "): " + by + ".";
         }
     }
