@@ -61,6 +61,8 @@ public final class Main {
         commands.put("post", () -> new PostCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
+        commands.put("receive", () -> new ReceiveCommand(setting, tools));
+        commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;
     }
 
