@@ -64,6 +64,7 @@ public final class Main {
         commands.put("learn", () -> new LearnCommand(setting, tools));
         commands.put("forecast", () -> new ForecastCommand(setting, tools));
         commands.put("backtest", () -> new BacktestCommand(setting, tools));
+        commands.put("look-back", () -> new LookBackCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;
