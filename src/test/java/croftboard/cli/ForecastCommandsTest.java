@@ -101,7 +101,7 @@ class ForecastCommandsTest {
         desk.run("plan", "2027-W33");
         Desk.Run run = desk.run("forecast", "2027-W33");
         assertThat(run.code()).isZero();
-        assertThat(flat(run.out())).contains("Portions of 2027-W33@1", "Lentil bake", "Runs out: the chance");
+        assertThat(flat(run.out())).contains("Portions of 2027-W33@1", "Lentil bake", "the chance that more are asked for");
         assertThat(desk.run("forecast", "2027-W33", "--format", "csv").out()).startsWith("kind,line,dish,first,last,expected")
                 .contains("dish,hot-main-1,lentil-bake,2027-08-16,2027-08-16,43.9,");
         assertThat(desk.run("forecast", "2027-W33@7").code()).isEqualTo(2);
@@ -151,6 +151,26 @@ class ForecastCommandsTest {
                 "same weekday, mean of all before");
         assertThat(desk.run("backtest", "--weeks=200").code()).isEqualTo(2);
         assertThat(desk.run("backtest", "--format=csv").out()).startsWith("forecast,from,to,days,ran_out,sold,off_portions");
+    }
+
+    @Test
+    void lookBack_takesThePostedPlan_andNeedsOne() {
+        assertThat(desk.run("look-back", "2027-W33").err()).contains("croftboard plan 2027-W33");
+        desk.run("plan", "2027-W33");
+        assertThat(desk.run("look-back", "2027-W33").err()).contains("there is no ledger yet");
+        book(1);
+        assertThat(flat(desk.run("look-back", "2027-W33").out())).contains("2027-W33@1, never posted", "0 planned, 0 sold",
+                "The register has no sale of a dish this week");
+        desk.run("post", "2027-W33");
+        try (LedgerStore ledger = LedgerStore.toWrite(desk.book.resolve("ledger.db").toString())) {
+            ledger.book(PastWeeks.draft(PastWeeks.lookedAt()));
+        }
+        desk.run("plan", "2027-W33");
+        Desk.Run run = desk.run("look-back", "2027-W33");
+        assertThat(run.code()).isZero();
+        assertThat(flat(run.out())).contains("2027-W33@1, posted", "at 12:45", "yours was closer", "got 94 % of what the recipe says",
+                "raise price or cut cost", "70 % of an even share");
+        assertThat(desk.run("look-back", "2027-W33", "--format", "json").out()).contains("\"kind\"");
     }
 
     /** Prints the screens: {@code -Dtest=ForecastCommandsTest#look -Dlook=true}. */

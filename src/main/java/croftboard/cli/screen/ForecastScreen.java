@@ -89,17 +89,17 @@ public final class ForecastScreen implements Screen {
 
     private void made(Page page) {
         page.subheading("Portions of " + plan.orElseThrow() + " against what is expected");
-        TextTable table = new TextTable(TextTable.Column.mark("served"), TextTable.Column.words("line"), TextTable.Column.words("dish"),
+        TextTable table = new TextTable(TextTable.Column.mark("served"), TextTable.Column.words("dish"),
                 TextTable.Column.figure("made"), TextTable.Column.figure("expected"), TextTable.Column.figure("range"),
-                TextTable.Column.figure("runs out"), TextTable.Column.figure("days seen"));
+                TextTable.Column.figure("runs out"), TextTable.Column.figure("seen"));
         for (WeekForecast.Made m : forecast.made()) {
-            table.row(served(m), names.line(m.line()), names.recipe(m.dish()), Integer.toString(m.planned()), Long.toString(Math.round(m.expected())),
+            table.row(served(m), names.recipe(m.dish()), Integer.toString(m.planned()), Long.toString(Math.round(m.expected())),
                     m.low() + "-" + m.high(), chance(m.runsOut()), Integer.toString(m.seen()));
         }
         page.table(table);
         long often = forecast.made().stream().filter(m -> m.runsOut() >= OFTEN).count();
         page.gap();
-        page.say("Runs out: the chance that more are asked for than are made. " + (often == 0 ? "None is 40 % or more."
+        page.say("Seen: days of the dish behind its draw. Runs out: the chance that more are asked for than are made. " + (often == 0 ? "None is 40 % or more."
                 : often + (often == 1 ? " is" : " are") + " 40 % or more: where a portion left over costs nearly as much as one missed, that is right."));
     }
 

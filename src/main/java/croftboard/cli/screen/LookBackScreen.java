@@ -6,6 +6,7 @@ import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.look.LookBack;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -74,19 +75,28 @@ public final class LookBackScreen implements Screen {
         page.subheading("Money, events aside");
         TextTable table = new TextTable(TextTable.Column.words("what"), TextTable.Column.figure("plan"), TextTable.Column.figure("happened"),
                 TextTable.Column.figure("difference"));
-        row(table, "sales of the plan's dishes", m.sales(), m.sold());
+        row(table, "sales of dishes", m.sales(), m.sold());
         row(table, "food on the plan's orders, credits off", m.ordered(), m.received());
         row(table, "waste with its cost written down", m.wastePlanned(), m.waste());
         page.table(table);
         page.gap();
+        if (m.unsold() > 0 || m.waiting() > 0) {
+            page.say("Not in these figures: " + (m.unsold() == 0 ? "" : counted(m.unsold(), "dish", "dishes") + " of which the register has nothing")
+                    + (m.unsold() > 0 && m.waiting() > 0 ? ", " : "") + (m.waiting() == 0 ? "" : counted(m.waiting(), "order", "orders")
+                    + " of which nothing is booked as received") + ".");
+        }
         if (m.waste().isPresent()) {
             page.say("Waste booked: " + ForecastScreen.figure(m.wastePortions()) + " portions" + (m.wasteUncosted() == 0 ? "."
-                    : "; " + m.wasteUncosted() + " entries without their cost, so the money is more."));
+                    : "; " + counted(m.wasteUncosted(), "entry", "entries") + " without a cost, so the money is more."));
         }
         WeekPlan.Share s = look.plan().share();
         page.say("Local share: the plan expected " + percent(s.low()) + " to " + percent(s.high()) + ". What it came to: croftboard share --from "
                 + look.week().monday() + " --to " + look.week().monday().plusDays(6) + ".");
         page.say("Minutes: the ledger holds no working hours, so the plan's cannot be held against them.");
+    }
+
+    private static String counted(int n, String one, String more) {
+        return n + " " + (n == 1 ? one : more);
     }
 
     private static void row(TextTable table, String what, long plan, Optional<Long> happened) {
@@ -162,12 +172,16 @@ public final class LookBackScreen implements Screen {
         money(rows, "waste", m.wastePlanned(), m.waste());
         look.yields().forEach(y -> rows.add("yield", "", y.recipe(), "", "", "", "", "", "", "", "", "", "", y.got().toDecimal(3), y.batches(), ""));
         look.mix().map(MenuMix::dishes).orElse(List.of()).forEach(d -> rows.add("mix", "", d.sold().dish(), "", "", "", "",
-                ForecastScreen.figure(Ratio.of(d.sold().units(), 1000)), "", "", "", "", "", new Cents(d.sold().margin().round()), d.word(), ""));
+                ForecastScreen.figure(Ratio.of(d.sold().units(), 1000)), "", "", "", "", "", dollars(d.sold().margin().round()), d.word(), ""));
         return rows;
     }
 
     private void money(Rows rows, String kind, long plan, Optional<Long> happened) {
         LocalDate monday = look.week().monday();
-        rows.add(kind, "", "", monday, monday.plusDays(6), new Cents(plan), "", happened.map(Cents::new), "", "", "", "", "", "", "", "");
+        rows.add(kind, "", "", monday, monday.plusDays(6), dollars(plan), "", happened.map(LookBackScreen::dollars), "", "", "", "", "", "", "", "");
+    }
+
+    private static BigDecimal dollars(long cents) {
+        return BigDecimal.valueOf(cents, 2);
     }
 }

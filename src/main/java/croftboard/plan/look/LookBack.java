@@ -38,15 +38,17 @@ public record LookBack(WeekPlan plan, List<Run> runs, Money money, List<Own> own
     }
 
     /**
-     * Cents of the case: events stand aside.
+     * Cents of the case: events stand aside. The plan's figures are of the same dishes and orders as what happened.
      *
-     * @param sales that the plan expected. @param sold by the register, of dishes on this plan; empty: nothing booked
-     * @param ordered by the plan. @param received food booked as received on these orders, credits taken off; empty: nothing booked
+     * @param sales that the plan expected of dishes that the register has. @param sold by the register; empty: none of them booked
+     * @param unsold dishes of the plan of which the register has nothing
+     * @param ordered by the plan, on orders of which something was received. @param received food on these, credits taken off;
+     *     empty: nothing booked. @param waiting orders of which nothing is booked
      * @param wastePlanned ingredients beyond their life, by the plan. @param waste as booked with its cost; empty: nothing booked
      * @param wastePortions as booked. @param wasteUncosted entries without their cost
      */
-    public record Money(long sales, Optional<Long> sold, long ordered, Optional<Long> received, long wastePlanned, Optional<Long> waste,
-            Ratio wastePortions, int wasteUncosted) { }
+    public record Money(long sales, Optional<Long> sold, int unsold, long ordered, Optional<Long> received, int waiting, long wastePlanned,
+            Optional<Long> waste, Ratio wastePortions, int wasteUncosted) { }
 
     /**
      * A figure of the manager's and how it did.

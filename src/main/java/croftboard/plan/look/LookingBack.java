@@ -21,11 +21,10 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -87,24 +86,47 @@ public final class LookingBack {
     }
 
     private LookBack.Money money() {
-        Set<String> dishes = new HashSet<>();
-        plan.menu().stream().filter(this::isLine).forEach(s -> s.recipe().ifPresent(dishes::add));
-        List<Sale> sales = ledger.entries(Sale.class, from, to).stream().filter(s -> s.dish().filter(dishes::contains).isPresent()).toList();
-        String prefix = plan.week() + "/";
-        List<Receipt> receipts = ledger.entries(Receipt.class, from.minusDays(14), to.plusDays(7)).stream()
-                .filter(r -> r.kind() == Receipt.Kind.FOOD && r.order().filter(o -> o.startsWith(prefix)).isPresent()).toList();
-        Set<Long> ids = new HashSet<>();
-        receipts.forEach(r -> ids.add(r.stamp().id()));
-        long credits = ledger.entries(Credit.class, from.minusDays(14), to.plusDays(60)).stream().filter(c -> c.step() == Credit.Step.RECEIVED
-                && c.receipt().filter(ids::contains).isPresent()).mapToLong(Credit::cents).sum();
+        List<WeekPlan.Served> served = plan.menu().stream().filter(s -> isLine(s) && s.recipe().isPresent()).toList();
+        Map<String, Long> sold = new TreeMap<>();
+        ledger.entries(Sale.class, from, to).forEach(s -> s.dish().filter(d -> served.stream().anyMatch(r -> r.recipe().get().equals(d)))
+                .ifPresent(d -> sold.merge(d, s.cents(), Long::sum)));
+        List<WeekPlan.Served> known = served.stream().filter(s -> sold.containsKey(s.recipe().get())).toList();
+        Map<String, Long> came = received();
+        List<WeekPlan.Order> there = plan.orders().stream().filter(o -> came.containsKey(reference(o))).toList();
         List<Waste> waste = ledger.entries(Waste.class, from, to);
-        return new LookBack.Money(plan.account().sales() - plan.account().eventSales(),
-                sales.isEmpty() ? Optional.empty() : Optional.of(sales.stream().mapToLong(Sale::cents).sum()),
-                plan.orders().stream().mapToLong(WeekPlan.Order::total).sum(),
-                receipts.isEmpty() ? Optional.empty() : Optional.of(receipts.stream().mapToLong(Receipt::cents).sum() - credits),
+        return new LookBack.Money(known.stream().mapToLong(WeekPlan.Served::sales).sum(), sum(sold),
+                (int) served.stream().map(s -> s.recipe().get()).distinct().filter(d -> !sold.containsKey(d)).count(),
+                there.stream().mapToLong(WeekPlan.Order::total).sum(), sum(came), plan.orders().size() - there.size(),
                 plan.account().waste(), waste.isEmpty() ? Optional.empty() : Optional.of(waste.stream().mapToLong(Waste::cents).sum()),
                 Ratio.of(waste.stream().mapToLong(w -> w.portions().thousandths()).sum(), 1000),
                 (int) waste.stream().filter(w -> w.cents() == 0).count());
+    }
+
+    private static Optional<Long> sum(Map<String, Long> cents) {
+        return cents.isEmpty() ? Optional.empty() : Optional.of(cents.values().stream().mapToLong(c -> c).sum());
+    }
+
+    /** As on the paper order. */
+    private String reference(WeekPlan.Order order) {
+        return String.format(Locale.ROOT, "%s/%s/%02d%02d", plan.week(), order.vendor(), order.delivery().getMonthValue(),
+                order.delivery().getDayOfMonth());
+    }
+
+    /** Food by order, credits taken off. */
+    private Map<String, Long> received() {
+        Map<String, Long> cents = new TreeMap<>();
+        Map<Long, String> orderOf = new TreeMap<>();
+        for (Receipt r : ledger.entries(Receipt.class, from.minusDays(14), to.plusDays(7))) {
+            if (r.kind() == Receipt.Kind.FOOD && r.order().filter(o -> o.startsWith(plan.week() + "/")).isPresent()) {
+                cents.merge(r.order().get(), r.cents(), Long::sum);
+                orderOf.put(r.stamp().id(), r.order().get());
+            }
+        }
+        for (Credit c : ledger.entries(Credit.class, from.minusDays(14), to.plusDays(60))) {
+            c.receipt().filter(id -> c.step() == Credit.Step.RECEIVED && orderOf.containsKey(id))
+                    .ifPresent(id -> cents.merge(orderOf.get(id), -c.cents(), Long::sum));
+        }
+        return cents;
     }
 
     private List<LookBack.Own> own() {

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Dishes on lines day by day, put together from production sheets, the register and posted plans. The sheet goes before the
@@ -118,6 +119,8 @@ public final class SoldDays {
 
     /** Where no sheet came back: what was to be put out less what went on the days before. */
     private void planned(WeekPlan plan, LocalDate from, LocalDate to) {
+        Map<String, Long> lines = plan.menu().stream().filter(s -> s.recipe().isPresent()).flatMap(s -> s.days().stream()
+                .map(d -> d + " " + s.recipe().get())).collect(Collectors.groupingBy(k -> k, Collectors.counting()));
         for (WeekPlan.Served slot : plan.menu()) {
             if (slot.recipe().isEmpty() || book.kitchen().lines().stream().noneMatch(l -> l.id().equals(slot.line()))) {
                 continue;
@@ -127,7 +130,8 @@ public final class SoldDays {
                 int there = p.portions();
                 for (LocalDate day : slot.days()) {
                     if (!day.isBefore(next) && !day.isAfter(p.lastServed())) {
-                        there = Math.max(0, there - onDay(new Key(day, slot.line(), slot.recipe().get()), there, from, to));
+                        there = Math.max(0, there - onDay(new Key(day, slot.line(), slot.recipe().get()), there, from, to,
+                                lines.get(day + " " + slot.recipe().get()) > 1));
                     }
                 }
                 next = p.lastServed().plusDays(1);
@@ -135,7 +139,7 @@ public final class SoldDays {
         }
     }
 
-    private int onDay(Key key, int there, LocalDate from, LocalDate to) {
+    private int onDay(Key key, int there, LocalDate from, LocalDate to, boolean twice) {
         if (days.containsKey(key)) {
             return days.get(key).sold();
         }
@@ -143,7 +147,8 @@ public final class SoldDays {
         if (sold.isEmpty() || key.date().isBefore(from) || key.date().isAfter(to)) {
             return 0;
         }
-        days.put(key, new Observation(key.date(), key.line(), key.dish(), there, sold.get(), Optional.empty(), aside(key.date())));
+        days.put(key, new Observation(key.date(), key.line(), key.dish(), there, sold.get(), Optional.empty(),
+                aside(key.date()).or(() -> twice ? Optional.of("on two lines at once: the register cannot tell them apart") : Optional.empty())));
         return sold.get();
     }
 
