@@ -6,7 +6,6 @@ import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.look.LookBack;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -172,16 +171,12 @@ public final class LookBackScreen implements Screen {
         money(rows, "waste", m.wastePlanned(), m.waste());
         look.yields().forEach(y -> rows.add("yield", "", y.recipe(), "", "", "", "", "", "", "", "", "", "", y.got().toDecimal(3), y.batches(), ""));
         look.mix().map(MenuMix::dishes).orElse(List.of()).forEach(d -> rows.add("mix", "", d.sold().dish(), "", "", "", "",
-                ForecastScreen.figure(Ratio.of(d.sold().units(), 1000)), "", "", "", "", "", dollars(d.sold().margin().round()), d.word(), ""));
+                ForecastScreen.figure(Ratio.of(d.sold().units(), 1000)), "", "", "", "", "", Rows.dollars(d.sold().margin().round()), d.word(), ""));
         return rows;
     }
 
     private void money(Rows rows, String kind, long plan, Optional<Long> happened) {
         LocalDate monday = look.week().monday();
-        rows.add(kind, "", "", monday, monday.plusDays(6), dollars(plan), "", happened.map(LookBackScreen::dollars), "", "", "", "", "", "", "", "");
-    }
-
-    private static BigDecimal dollars(long cents) {
-        return BigDecimal.valueOf(cents, 2);
+        rows.add(kind, "", "", monday, monday.plusDays(6), Rows.dollars(plan), "", happened.map(Rows::dollars), "", "", "", "", "", "", "", "");
     }
 }
