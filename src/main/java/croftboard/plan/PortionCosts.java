@@ -4,6 +4,7 @@ import croftboard.book.Book;
 import croftboard.book.Recipe;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import java.util.Map;
 import java.util.Optional;
 
 /** Food cost of a portion at list prices: the cheapest offers of a week, through the whole recipe. */
@@ -13,7 +14,7 @@ public final class PortionCosts {
     public PortionCosts(Book book, IsoWeek week) {
         Calendar calendar = new Calendar(book, week);
         WeekIndex index = new WeekIndex(book);
-        facts = new RecipeFacts.Reader(book, new Market(book, calendar, index, Given.NOTHING, Optional.empty()), index);
+        facts = new RecipeFacts.Reader(book, new Market(book, calendar, index, Given.NOTHING, Optional.empty()), index, Map.of());
     }
 
     /** Cents, exact. */

@@ -68,7 +68,9 @@ public final class SoldDays {
                 k -> new ArrayList<>()).add(l));
         sheets.forEach((key, rows) -> made.sheet(key, rows.get(rows.size() - 1)));
         Set<IsoWeek> weeks = new TreeSet<>();
-        sales.forEach(s -> weeks.add(IsoWeek.of(s.date())));
+        Set<String> told = made.days.keySet().stream().map(k -> k.date() + " " + k.dish()).collect(Collectors.toSet());
+        sales.stream().filter(s -> s.dish().isPresent() && !told.contains(s.date() + " " + s.dish().get()))
+                .forEach(s -> weeks.add(IsoWeek.of(s.date())));
         weeks.forEach(w -> posted.apply(w).ifPresent(plan -> made.planned(plan, from, to)));
         made.hours(sales);
         return made;
