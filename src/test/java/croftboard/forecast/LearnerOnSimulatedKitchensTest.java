@@ -41,7 +41,7 @@ class LearnerOnSimulatedKitchensTest {
 
     @Test
     void afterTwoYears_theSeasonIsLearned() {
-        SimulatedFigures years = SimulatedFigures.of(6, 104, 0.3);
+        SimulatedFigures years = SimulatedFigures.of(3, 104, 0.3);
         assertThat(SimulatedFigures.median(years.error)).isLessThan(0.05);
         assertThat(SimulatedFigures.mean(years.signed)).isBetween(-0.03, 0.03);
     }
