@@ -60,6 +60,7 @@ public final class Main {
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("coverage", () -> new CoverageCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         return commands;
     }

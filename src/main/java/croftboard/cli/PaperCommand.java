@@ -5,6 +5,7 @@ import croftboard.cli.screen.Page;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
+import croftboard.paper.ahead.AheadContext;
 import croftboard.paper.file.Packet;
 import croftboard.paper.file.PaperFormat;
 import croftboard.paper.order.NotSent;
@@ -12,6 +13,7 @@ import croftboard.paper.served.HomeCards;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationRef;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -39,13 +41,16 @@ import picocli.CommandLine.Spec;
 final class PaperCommand implements Callable<Integer> {
     private static final int SHOWN_LINES = 12;
 
-    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.Plan.class,
-            description = "such as 2027-W33 (the current version) or 2027-W33@2")
+    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.PlanOrRotation.class,
+            description = "such as 2027-W33 (the current version) or 2027-W33@2; or a rotation such as 2027-W36..2027-W39: its"
+                    + " wall sheet, crop use and tables")
+    private Typed.Meant meant;
     private PlanRef ref;
 
     @Option(names = "--sheet", paramLabel = "NAME", split = ",", converter = Typed.Sheets.class,
             description = "only these, with commas between: order, order-calendar, prep, pull, batch, production, label, "
-                    + "case-card, coverage, members, home-card, log, function (default: all but home-card)")
+                    + "case-card, coverage, members, home-card, log, function (default: all but home-card); of a "
+                    + "rotation: wall, crops")
     private List<SheetKind> sheets = List.of();
 
     @Option(names = "--day", paramLabel = "DAY", converter = Typed.Day.class,
@@ -84,6 +89,13 @@ final class PaperCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Book book = at.read(tools.books());
+        if (meant.rotation().isPresent()) {
+            return rotation(book, meant.rotation().get());
+        }
+        ref = meant.plan().orElseThrow();
+        sheets.stream().filter(SheetKind::ofARotation).findFirst().ifPresent(k -> {
+            throw new WrongUse("--sheet " + k + ": made of several weeks, not of one -> name a rotation such as 2027-W36..2027-W39");
+        });
         if (vendor != null && !book.vendors().containsKey(vendor)) {
             throw new WrongUse("--vendor " + vendor + ": no vendor has this id -> "
                     + String.join(", ", book.vendors().keySet()));
@@ -107,6 +119,17 @@ final class PaperCommand implements Callable<Integer> {
         return context.plan().complete() ? Exit.DONE : Exit.INCOMPLETE;
     }
 
+    private int rotation(Book book, RotationRef rotation) {
+        if (day != null || vendor != null || dish != null) {
+            throw new WrongUse("--day, --vendor and --dish are of one week's sheets -> name a week of " + rotation.span());
+        }
+        AheadContext context = new KeptRotation(at, rotation).context(book, setting);
+        PrintWriter to = spec.commandLine().getOut();
+        to.print(new RotationPaper(context, Set.copyOf(sheets), format).write(at.folder(), Optional.ofNullable(out), setting.page()));
+        to.flush();
+        return context.rotation().complete() ? Exit.DONE : Exit.INCOMPLETE;
+    }
+
     /** Home cards are many pages that nobody hangs up: they are made when they are asked for. */
     private Set<SheetKind> kinds() {
         if (!sheets.isEmpty()) {
@@ -115,7 +138,13 @@ final class PaperCommand implements Callable<Integer> {
         if (dish != null) {
             return EnumSet.of(SheetKind.HOME_CARD);
         }
-        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD));
+        return vendor != null ? EnumSet.of(SheetKind.ORDER) : allButHomeCards();
+    }
+
+    private static Set<SheetKind> allButHomeCards() {
+        Set<SheetKind> kinds = SheetKind.ofAWeek();
+        kinds.remove(SheetKind.HOME_CARD);
+        return kinds;
     }
 
     private PaperContext context(Book book) {

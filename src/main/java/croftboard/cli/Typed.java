@@ -3,9 +3,11 @@ package croftboard.cli;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.paper.SheetKind;
 import croftboard.paper.file.PaperFormat;
 import croftboard.plan.file.PlanRef;
+import croftboard.plan.file.RotationRef;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -35,6 +37,38 @@ final class Typed {
         public PlanRef convert(String text) {
             return PlanRef.parse(text).orElseThrow(() -> new TypeConversionException(
                     "'" + text + "' is no plan -> a week such as 2027-W33, or one version of it such as 2027-W33@2"));
+        }
+    }
+
+    /** Weeks that follow each other; a single week is one too. */
+    static final class Span implements ITypeConverter<WeekSpan> {
+        private static final int MOST = 53;
+
+        @Override
+        public WeekSpan convert(String text) {
+            Optional<WeekSpan> span = WeekSpan.parse(text).or(() -> IsoWeek.parse(text.trim()).map(w -> WeekSpan.of(w, 1)));
+            return span.filter(s -> s.weeks().size() <= MOST).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no span of weeks -> such as 2027-W36..2027-W39, the earlier week first, at most " + MOST + " weeks"));
+        }
+    }
+
+    /** One of the two. */
+    record Meant(Optional<PlanRef> plan, Optional<RotationRef> rotation) { }
+
+    static final class PlanOrRotation implements ITypeConverter<Meant> {
+        @Override
+        public Meant convert(String text) {
+            return text.contains("..") ? new Meant(Optional.empty(), Optional.of(new RotationName().convert(text)))
+                    : new Meant(Optional.of(new Plan().convert(text)), Optional.empty());
+        }
+    }
+
+    /** A rotation by its weeks. */
+    static final class RotationName implements ITypeConverter<RotationRef> {
+        @Override
+        public RotationRef convert(String text) {
+            return RotationRef.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no rotation -> its weeks such as 2027-W36..2027-W39, or one version such as 2027-W36..2027-W39@2"));
         }
     }
 

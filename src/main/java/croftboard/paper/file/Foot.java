@@ -1,6 +1,6 @@
 package croftboard.paper.file;
 
-import croftboard.paper.PaperContext;
+import croftboard.paper.Origin;
 import croftboard.paper.Sheet;
 import croftboard.paper.When;
 import java.util.ArrayList;
@@ -14,22 +14,22 @@ final class Foot {
     private static final int LONGEST_NAME = 40;
     private static final int FINGERPRINT = 8;
     private static final int NAMED = 3;
-    private final PaperContext context;
+    private final Origin from;
 
-    Foot(PaperContext context) {
-        this.context = context;
+    Foot(Origin from) {
+        this.from = from;
     }
 
     /** The first line of the page; empty when all is well. */
     Optional<String> told(Sheet sheet) {
         List<String> told = new ArrayList<>();
-        int missing = context.plan().missing().size();
+        int missing = from.missing();
         if (missing > 0) {
             told.add("NOT COMPLETE: " + missing + (missing == 1 ? " thing" : " things")
                     + " of this plan cannot be had or done. Do not work from it.");
         }
-        List<String> orders = sheet.behind().stream().filter(context.notSent()::contains).sorted()
-                .map(k -> Visible.shortened(context.called().vendor(k.vendor()), LONGEST_NAME) + ", " + When.day(k.delivery()))
+        List<String> orders = sheet.behind().stream().filter(from.notSent()::contains).sorted()
+                .map(k -> Visible.shortened(from.called().vendor(k.vendor()), LONGEST_NAME) + ", " + When.day(k.delivery()))
                 .toList();
         if (!orders.isEmpty()) {
             told.add("NOT SENT BEFORE CUT-OFF: " + orders.stream().limit(NAMED).collect(Collectors.joining("; "))
@@ -40,7 +40,7 @@ final class Foot {
 
     /** {@code 2027-W33@2}, and whether people work from it. */
     String plan() {
-        return context.planName() + (context.posted() ? "" : " draft, not posted");
+        return from.name() + from.state();
     }
 
     String title(Sheet sheet) {
@@ -48,13 +48,13 @@ final class Foot {
     }
 
     String origin() {
-        return "Croftboard \u00b7 " + Visible.shortened(context.book().kitchen().name(), LONGEST_NAME) + " \u00b7 plan "
-                + fingerprint() + " \u00b7 printed " + When.printed(context.printed());
+        return "Croftboard \u00b7 " + Visible.shortened(from.book().kitchen().name(), LONGEST_NAME) + " \u00b7 plan "
+                + fingerprint() + " \u00b7 printed " + When.printed(from.printed());
     }
 
     /** First letters of the book's fingerprint that the plan was made from. */
     private String fingerprint() {
-        String whole = context.plan().fingerprint();
+        String whole = from.fingerprint();
         return whole.substring(0, Math.min(FINGERPRINT, whole.length()));
     }
 }
