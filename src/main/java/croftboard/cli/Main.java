@@ -61,6 +61,7 @@ public final class Main {
         commands.put("post", () -> new PostCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("coverage", () -> new CoverageCommand(setting, tools));
+        commands.put("notice", () -> new NoticeCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         return commands;
     }

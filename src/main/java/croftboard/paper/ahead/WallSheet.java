@@ -49,19 +49,20 @@ public final class WallSheet {
     private Sheet sheet(String id) {
         IsoWeek first = plans.get(0).week();
         IsoWeek last = plans.get(plans.size() - 1).week();
-        List<Block> blocks = new ArrayList<>(List.of(table()));
+        Block.Table table = table();
+        List<Block> blocks = new ArrayList<>(List.of(table));
         String always = context.book().kitchen().lines().stream().filter(l -> l.standing().isPresent())
                 .map(l -> l.name() + ": " + context.called().recipe(l.standing().orElseThrow())).collect(Collectors.joining("; "));
         if (!always.isEmpty()) {
             blocks.add(new Block.Text("Always: " + always + "."));
         }
-        return new Sheet(SheetKind.WALL, id, "Menu, " + When.day(first.monday()) + " to " + When.full(last.day(DayOfWeek.SUNDAY)),
-                List.of(), blocks, data(), Sheet.Look.PLAIN.wide().onOnePage());
+        return new Sheet(SheetKind.WALL, id, "Menu, " + When.day(first.monday()) + " to " + When.day(last.day(DayOfWeek.SUNDAY)) + " " + last.day(DayOfWeek.SUNDAY).getYear(),
+                List.of(), blocks, data(), new Sheet.Look(true, new WallFit(context.book().kitchen().paper(), table).type(), true, false));
     }
 
-    private Block table() {
+    private Block.Table table() {
         List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.words("Line", LINE_WIDTH), Block.Column.words("Day", DAY_WIDTH)));
-        plans.forEach(p -> columns.add(Block.Column.words(When.day(p.week().monday()).substring(4) + " (" + p.week() + ")", ALL / plans.size())));
+        plans.forEach(p -> columns.add(Block.Column.words(When.day(p.week().monday()).substring(4) + " (" + p.week().toString().substring(5) + ")", ALL / plans.size())));
         List<Block.Row> rows = new ArrayList<>();
         context.book().kitchen().lines().stream().filter(l -> l.standing().isEmpty()).forEach(l -> rows(l, rows));
         events(rows);
@@ -109,7 +110,7 @@ public final class WallSheet {
     private String dish(WeekPlan plan, String line, DayOfWeek day) {
         Optional<WeekPlan.Served> served = plan.menu().stream()
                 .filter(s -> s.line().equals(line) && s.days().get(0).getDayOfWeek() == day).findFirst();
-        return served.map(s -> s.recipe().map(r -> context.called().recipe(r) + (s.marks().isEmpty() ? "" : " (" + s.marks() + ")"))
+        return served.map(s -> s.recipe().map(r -> context.called().recipe(r))
                 .orElse("(nothing)")).orElse("closed");
     }
 

@@ -1,5 +1,7 @@
 package croftboard.paper.file;
 
+import croftboard.paper.WallPaper;
+
 /** The part of the style that depends on where the sheets go. */
 final class PageStyle {
     private static final String FOOT = """
@@ -54,7 +56,7 @@ final class PageStyle {
 
     /** Points between the margins of a wall sheet. */
     static double wallWidth(String paper) {
-        return ((paper.equals("a4") ? 420 / 25.4 : 17) - 2 * 0.55) * 72;
+        return WallPaper.of(paper).wide();
     }
 
     /** Points between the margins. */
