@@ -75,6 +75,14 @@ public record Notice(String vendor, List<Row> rows) {
         }
     }
 
+    /**
+     * Whole packs for a need that is so many times as large. The packs ordered cover a need that lies somewhere in the last of
+     * them; its middle is taken.
+     */
+    private static int packs(int ordered, double times) {
+        return (int) Math.ceil((ordered - 0.5) * times - 1e-9);
+    }
+
     private static Row row(Book book, Expectation farms, String vendor, String item, String pack, IsoWeek week, Ordered o,
             Spread spread) {
         double demand = DECILE * spread.demand(item);
@@ -90,13 +98,13 @@ public record Notice(String vendor, List<Row> rows) {
                     .map(f -> farms.packs(seller, f, week)).orElse(new int[3]);
             boolean grower = seller.kind() == Vendor.Kind.GROWER;
             yield = grower ? Spread.fieldSpread(had) : 0;
-            poor = grower ? (int) Math.floor(Spread.low(had, DECILE)) : o.packs;
+            poor = grower ? (int) Math.round(Spread.low(had, DECILE)) : o.packs;
             most = had[0] + had[1] + had[2];
         }
         double both = DECILE * Math.sqrt(spread.demand(item) * spread.demand(item) + yield * yield);
-        int firm = Math.min(o.packs, Math.max(promised, Math.min(poor, (int) Math.floor(o.packs * (1 - demand) + 1e-9))));
-        int low = Math.min(Math.max(0, (int) Math.floor(o.packs * (1 - both) + 1e-9)), firm);
-        int high = Math.max(o.packs, Math.min(most, (int) Math.ceil(o.packs * (1 + both) - 1e-9)));
+        int firm = Math.min(o.packs, Math.max(promised, Math.min(poor, packs(o.packs, 1 - demand))));
+        int low = Math.min(Math.max(0, packs(o.packs, 1 - both)), firm);
+        int high = Math.max(o.packs, Math.min(most, packs(o.packs, 1 + both)));
         return new Row(item, pack, week, o.packs, Math.max(low, Math.min(promised, firm)), high, Math.max(0, firm),
                 Math.round((double) o.cents / o.packs));
     }
