@@ -1,9 +1,13 @@
 package croftboard.cli;
 
+import croftboard.plan.Rotation;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanReading;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationReading;
+import croftboard.plan.file.RotationRef;
+import croftboard.plan.file.RotationStore;
 import java.util.OptionalInt;
 
 /** Plans that are kept in a book. */
@@ -14,6 +18,16 @@ final class Kept {
     static WeekPlan plan(PlanStore plans, PlanRef ref) {
         return plans.read(ref).fold(PlanReading.Read::plan, absent -> {
             throw new WrongUse(absent.why() + " -> croftboard plan " + ref.week());
+        }, refused -> {
+            throw new WrongUse(refused.why());
+        });
+    }
+
+    /** @throws WrongUse when there is no such rotation or its file is none */
+    static Rotation rotation(RotationStore rotations, RotationRef ref) {
+        return rotations.read(ref).fold(RotationReading.Read::rotation, absent -> {
+            throw new WrongUse(absent.why() + " -> croftboard rotate " + ref.span().first() + " --weeks "
+                    + ref.span().weeks().size());
         }, refused -> {
             throw new WrongUse(refused.why());
         });

@@ -56,6 +56,7 @@ public final class Main {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("check", () -> new CheckCommand(setting, tools));
         commands.put("plan", () -> new PlanCommand(setting, tools));
+        commands.put("rotate", () -> new RotateCommand(setting, tools));
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));

@@ -32,6 +32,42 @@ final class Typed {
         }
     }
 
+    /** @param weeks of the month that was named; empty: a week was */
+    record FromWeek(IsoWeek first, Optional<Integer> weeks) { }
+
+    /** A week, or a month: the weeks whose Thursday is in it. */
+    static final class Weeks implements ITypeConverter<FromWeek> {
+        private static final Pattern MONTH = Pattern.compile("(\\d{4})-(0[1-9]|1[0-2])");
+
+        @Override
+        public FromWeek convert(String text) {
+            Matcher m = MONTH.matcher(text.trim());
+            if (m.matches() && Integer.parseInt(m.group(1)) >= 1900 && Integer.parseInt(m.group(1)) < 2199) {
+                LocalDate first = LocalDate.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)), 1)
+                        .with(java.time.temporal.TemporalAdjusters.firstInMonth(DayOfWeek.THURSDAY));
+                int weeks = first.plusWeeks(4).getMonth() == first.getMonth() ? 5 : 4;
+                return new FromWeek(IsoWeek.of(first), Optional.of(weeks));
+            }
+            return new FromWeek(IsoWeek.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no week and no month -> such as 2027-W36, or 2027-09")), Optional.empty());
+        }
+    }
+
+    /** A plan of a week, or a rotation. */
+    record PlanWord(Optional<PlanRef> plan, Optional<RotationRef> rotation) { }
+
+    static final class PlanOrRotation implements ITypeConverter<PlanWord> {
+        @Override
+        public PlanWord convert(String text) {
+            PlanWord word = new PlanWord(PlanRef.parse(text), RotationRef.parse(text));
+            if (word.plan().isEmpty() && word.rotation().isEmpty()) {
+                throw new TypeConversionException("'" + text + "' is no plan -> a week such as 2027-W33, one version of it such "
+                        + "as 2027-W33@2, or a rotation such as 2027-W36..2027-W39");
+            }
+            return word;
+        }
+    }
+
     static final class Plan implements ITypeConverter<PlanRef> {
         @Override
         public PlanRef convert(String text) {

@@ -37,7 +37,8 @@ enum Form {
 
     KITCHEN("kitchen#kitchen", "open lines",
             "name place time_zone paper prep_days gap stations cooks receiving equipment "
-            + "surplus_worth portions waste promises local health_code contact order_note labels packed thaw"),
+            + "surplus_worth portions waste promises local health_code contact order_note labels packed thaw "
+            + "new_dishes_per_month"),
     LABELS("kitchen#labels", "rows columns width height top left", "across down"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),

@@ -126,6 +126,22 @@ public final class PlanStore {
         return Neighbours.given(week, book, this::posted);
     }
 
+    /** Weeks that have a posted plan, ascending. */
+    public List<IsoWeek> postedWeeks() {
+        List<IsoWeek> weeks = new java.util.ArrayList<>();
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(folder)) {
+            for (Path f : folders) {
+                IsoWeek.parse(f.getFileName().toString()).filter(w -> postedVersion(w).isPresent()).ifPresent(weeks::add);
+            }
+        } catch (NoSuchFileException e) {
+            return List.of();
+        } catch (IOException e) {
+            throw failed(folder, "read", e);
+        }
+        weeks.sort(null);
+        return List.copyOf(weeks);
+    }
+
     private Path file(IsoWeek week, int version) {
         return folder.resolve(week.toString()).resolve(version + ".json");
     }

@@ -1,7 +1,9 @@
 package croftboard.plan.file;
 
+import croftboard.book.Book;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.WeekSpan;
+import croftboard.plan.Given;
 import croftboard.plan.Rotation;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -26,9 +29,11 @@ import java.util.stream.Collectors;
 public final class RotationStore {
     private static final String WITHDRAWN = "withdrawn";
     private final Path folder;
+    private final PlanStore plans;
 
     /** @param book the book's folder */
     public RotationStore(Path book) {
+        plans = new PlanStore(book);
         folder = book.resolve("plans").resolve("rotations");
     }
 
@@ -73,6 +78,24 @@ public final class RotationStore {
         } catch (IOException e) {
             throw failed(of, "written", e);
         }
+    }
+
+    /**
+     * What plans outside these weeks have decided for one of them: posted plans, and where there is none a rotation in
+     * force. What they leave is there for the first week; later weeks have it from the ones before.
+     */
+    public Given given(IsoWeek week, Book book, WeekSpan span) {
+        Given all = Neighbours.given(week, book, w -> span.holds(w) ? Optional.empty() : plans.posted(w)
+                .or(() -> covering(w).flatMap(r -> r.week(w)).map(Rotation.Week::plan)));
+        return week.equals(span.first()) ? all : new Given(all.orders(), List.of(), all.served());
+    }
+
+    /** Every dish that a posted plan has ever served; empty: there is no posted plan. */
+    public Optional<Set<String>> served() {
+        List<IsoWeek> weeks = plans.postedWeeks();
+        Set<String> dishes = new TreeSet<>();
+        weeks.forEach(w -> plans.posted(w).ifPresent(p -> dishes.addAll(p.choices().values())));
+        return weeks.isEmpty() ? Optional.empty() : Optional.of(dishes);
     }
 
     /** Rotations that are not withdrawn, by their first week. */

@@ -33,7 +33,7 @@ class IndependenceTest {
         }
         used.removeIf(name -> name.startsWith("croftboard.measure.") || name.startsWith("croftboard.book."));
         assertThat(used).containsExactly("croftboard.need.Account", "croftboard.need.WeekProblem", "croftboard.plan.Given",
-                "croftboard.plan.WeekPlan");
+                "croftboard.plan.Rotation", "croftboard.plan.WeekPlan");
     }
 
     /** Of the problem's class only the three words of locality, of the account only its rows. */
