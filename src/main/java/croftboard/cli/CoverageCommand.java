@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = Exit.HEADING, exitCodeList = {Exit.DONE_SAY, Exit.OUR_FAULT_SAY, Exit.WRONG_USE_SAY})
 final class CoverageCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FROM..TO", converter = Typed.Span.class,
-            description = "weeks such as 2027-W36..2027-W39, or one week; each by its own plan, else by the rotation in force")
+            description = "weeks such as 2027-W36..2027-W39, one week, or a month such as 2027-09; each by its own plan, else by the rotation in force")
     private WeekSpan span;
 
     @Option(names = "--format", paramLabel = "text|csv|json", defaultValue = "text", converter = Typed.FormatWord.class,

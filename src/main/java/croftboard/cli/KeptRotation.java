@@ -4,7 +4,6 @@ import croftboard.book.Book;
 import croftboard.measure.WeekSpan;
 import croftboard.paper.ahead.AheadContext;
 import croftboard.plan.Rotation;
-import croftboard.plan.file.RotationReading;
 import croftboard.plan.file.RotationRef;
 import croftboard.plan.file.RotationStore;
 import java.time.LocalDateTime;
@@ -22,11 +21,7 @@ final class KeptRotation {
 
     /** @throws WrongUse when there is no such rotation or its file is none */
     Rotation rotation() {
-        return store.read(ref).fold(RotationReading.Read::rotation, absent -> {
-            throw new WrongUse(absent.why() + " -> croftboard rotate " + ref.span().first() + " --weeks " + ref.span().weeks().size());
-        }, refused -> {
-            throw new WrongUse(refused.why());
-        });
+        return Kept.rotation(store, ref);
     }
 
     AheadContext context(Book book, Setting setting) {

@@ -44,7 +44,7 @@ final class PaperCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.PlanOrRotation.class,
             description = "such as 2027-W33 (the current version) or 2027-W33@2; or a rotation such as 2027-W36..2027-W39: its"
                     + " wall sheet, crop use and tables")
-    private Typed.Meant meant;
+    private Typed.PlanWord meant;
     private PlanRef ref;
 
     @Option(names = "--sheet", paramLabel = "NAME", split = ",", converter = Typed.Sheets.class,

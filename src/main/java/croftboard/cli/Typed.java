@@ -76,26 +76,19 @@ final class Typed {
         }
     }
 
-    /** Weeks that follow each other; a single week is one too. */
+    /** Weeks that follow each other; a single week and a month are such too. */
     static final class Span implements ITypeConverter<WeekSpan> {
         private static final int MOST = 53;
 
         @Override
         public WeekSpan convert(String text) {
-            Optional<WeekSpan> span = WeekSpan.parse(text).or(() -> IsoWeek.parse(text.trim()).map(w -> WeekSpan.of(w, 1)));
+            Optional<WeekSpan> span = WeekSpan.parse(text);
+            if (span.isEmpty() && !text.contains("..")) {
+                FromWeek from = new Weeks().convert(text);
+                return WeekSpan.of(from.first(), from.weeks().orElse(1));
+            }
             return span.filter(s -> s.weeks().size() <= MOST).orElseThrow(() -> new TypeConversionException("'" + text
                     + "' is no span of weeks -> such as 2027-W36..2027-W39, the earlier week first, at most " + MOST + " weeks"));
-        }
-    }
-
-    /** One of the two. */
-    record Meant(Optional<PlanRef> plan, Optional<RotationRef> rotation) { }
-
-    static final class PlanOrRotation implements ITypeConverter<Meant> {
-        @Override
-        public Meant convert(String text) {
-            return text.contains("..") ? new Meant(Optional.empty(), Optional.of(new RotationName().convert(text)))
-                    : new Meant(Optional.of(new Plan().convert(text)), Optional.empty());
         }
     }
 
