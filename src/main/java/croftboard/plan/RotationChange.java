@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What changed facts do to a rotation, week by week. Weeks that stay as they are, are not in it.
  *
- * @param before value of the rotation's weeks that change, each by itself: cents
+ * @param before value of the whole rotation: cents
  * @param after the same with the changes
  */
 public record RotationChange(List<Week> weeks, long before, long after) {

@@ -37,12 +37,12 @@ public final class ReplyScreen implements Screen {
         answer(page);
         page.gap();
         if (change.weeks().isEmpty()) {
-            page.say("The rotation stays as it is.");
+            page.say("The rotation stays as it is. Its value: " + new Cents(change.after()) + ".");
             return;
         }
         change.weeks().forEach(w -> week(page, w));
         page.gap();
-        page.say("Weeks that change: " + change.weeks().size() + ". Their value: " + new Cents(change.before()) + " -> "
+        page.say("Weeks that change: " + change.weeks().size() + ". Value of the rotation: " + new Cents(change.before()) + " -> "
                 + new Cents(change.after()) + " (" + signed(change.after() - change.before()) + ").");
     }
 
@@ -73,8 +73,7 @@ public final class ReplyScreen implements Screen {
     }
 
     private void week(Page page, RotationChange.Week w) {
-        page.subheading(w.week() + ": value " + new Cents(w.was().value()) + " -> " + new Cents(w.is().value()) + " ("
-                + signed(w.is().value() - w.was().value()) + ")");
+        page.subheading(w.week().toString());
         if (!w.is().complete()) {
             page.say("NOT COMPLETE after this answer:");
             w.is().missing().forEach(m -> page.item("- ", m.what() + " -> " + m.mend()));
@@ -104,9 +103,9 @@ public final class ReplyScreen implements Screen {
     @Override
     public Rows rows() {
         Rows rows = new Rows("week", "what", "id", "vendor", "pack", "was", "is", "usd");
+        rows.add("", "value", "", "", "", Rows.dollars(change.before()), Rows.dollars(change.after()),
+                Rows.dollars(change.after() - change.before()));
         change.weeks().forEach(w -> {
-            rows.add(w.week().toString(), "value", "", "", "", Rows.dollars(w.was().value()), Rows.dollars(w.is().value()),
-                    Rows.dollars(w.is().value() - w.was().value()));
             w.dishes().forEach(d -> rows.add(w.week().toString(), "dish", d.slot(), "", "", d.was(), d.is(), ""));
             w.packs().forEach(p -> rows.add(w.week().toString(), "packs", p.item(), p.vendor(), p.pack(), p.was(), p.is(),
                     Rows.dollars(p.cents())));
