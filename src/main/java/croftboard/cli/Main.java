@@ -64,6 +64,7 @@ public final class Main {
         commands.put("coverage", () -> new CoverageCommand(setting, tools));
         commands.put("notice", () -> new NoticeCommand(setting, tools));
         commands.put("reply", () -> new ReplyCommand(setting, tools));
+        commands.put("season", () -> new SeasonCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         return commands;
     }

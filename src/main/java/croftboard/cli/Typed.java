@@ -1,5 +1,6 @@
 package croftboard.cli;
 
+import croftboard.cli.screen.SeasonScreen;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
@@ -143,6 +144,13 @@ final class Typed {
         @Override
         public Part convert(String text) {
             return oneOf(Part.values(), text);
+        }
+    }
+
+    static final class SeasonPart implements ITypeConverter<SeasonScreen.Part> {
+        @Override
+        public SeasonScreen.Part convert(String text) {
+            return oneOf(SeasonScreen.Part.values(), text);
         }
     }
 
