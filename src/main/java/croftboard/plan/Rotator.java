@@ -89,6 +89,9 @@ public final class Rotator {
             problems.add(built(from + w).problem());
         }
         List<WeekProblem> looked = followed(from, fresh.within(own, problems, request.seed()));
+        if (request.cycle().isPresent() && from == 0 && length < weeks.size()) {
+            looked = closed(looked, own);
+        }
         JoinedWeeks joined = new JoinedWeeks(looked);
         WeekSolver.Solved solved = new MonthSolver(joined.problem, budget, request.seed() + from, ear(), request.stop())
                 .solve(start(own, looked));
@@ -102,6 +105,40 @@ public final class Rotator {
         if (whole) {
             proof = new WeekPlan.Proof(solved.orders().bestForMenu(), solved.bestAtAll(), "");
         }
+    }
+
+    /**
+     * A cycle's last days meet its first ones again: the first weeks are settled by a search of their own, as far as the
+     * gap reaches, and the last ones do not take up their dishes.
+     */
+    private List<WeekProblem> closed(List<WeekProblem> problems, List<IsoWeek> own) {
+        int gap = book.kitchen().gapDays();
+        int length = 7 * problems.size();
+        JoinedWeeks joined = new JoinedWeeks(problems);
+        int[] menu = new MonthSolver(joined.problem, stretch(1, 2 + weeks.size() / problems.size()), request.seed(), ear(),
+                request.stop()).solve(start(own, problems)).choice();
+        Map<Integer, Integer> first = new HashMap<>();
+        List<WeekProblem> all = new ArrayList<>();
+        for (int w = 0; w < problems.size(); w++) {
+            int[] choice = joined.choiceOf(w, menu);
+            List<WeekProblem.Slot> slots = new ArrayList<>();
+            for (int s = 0; s < choice.length; s++) {
+                WeekProblem.Slot slot = problems.get(w).slots().get(s);
+                int day = slot.startDay() - Calendar.MONDAY + 7 * w;
+                if (slot.free() && choice[s] >= 0 && day < gap - 1) {
+                    WeekProblem.Candidate dish = slot.candidates().get(choice[s]);
+                    first.merge(dish.dish(), day, Math::min);
+                    slot = PricedChanges.with(slot, List.of(dish));
+                } else if (slot.free() && day + gap > length) {
+                    slot = PricedChanges.with(slot, slot.candidates().stream().filter(c -> !first.containsKey(c.dish())
+                            || first.get(c.dish()) + length - day >= gap).toList());
+                }
+                slots.add(slot);
+            }
+            all.add(PricedChanges.with(problems.get(w), slots));
+            likely.put(own.get(w), dishes(problems.get(w), choice));
+        }
+        return all;
     }
 
     private ProblemBuilder.Built built(int week) {
