@@ -13,9 +13,10 @@ import java.util.Set;
  * @param missing things that cannot be had or done
  * @param printed local time of the kitchen; the only thing that comes from a clock
  * @param notSent orders whose cut-off is past and that were not sent
+ * @param doubtful orders that may come otherwise than planned
  */
 public record Origin(Book book, String name, String state, String fingerprint, int missing, LocalDateTime printed,
-        Set<OrderKey> notSent) {
+        Set<OrderKey> notSent, PaperContext.Doubtful doubtful) {
     public Called called() {
         return new Called(book);
     }

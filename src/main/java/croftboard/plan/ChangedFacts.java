@@ -187,7 +187,7 @@ public final class ChangedFacts {
             ProblemBuilder.Built built = built(w, given);
             int[] own = joined.packsOf(w, packs);
             int[] dishes = renumbered(joined.choiceOf(w, choice), joined.problem, w, built.problem(), choice);
-            WeekPlan plan = new PlanAssembler(book, of, built, dishes, own).assemble(new WeekPlan.Inputs(1, steps, 0, 0, new TreeMap<>(),
+            WeekPlan plan = new PlanAssembler(book, of, built, dishes, own, Standing.NOTHING).assemble(new WeekPlan.Inputs(1, steps, 0, 0, new TreeMap<>(),
                     Optional.of(rotation.span().toString()), built.gone()), new WeekPlan.Proof(Optional.empty(), Optional.empty(), ""));
             chain.settle(built.problem(), of, given, others, dishes, own);
             sums.add(plan, built.problem());

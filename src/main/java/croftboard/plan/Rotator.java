@@ -214,7 +214,7 @@ public final class Rotator {
     }
 
     private WeekPlan plan(IsoWeek week, ProblemBuilder.Built built, int[] choice, int[] packs) {
-        return new PlanAssembler(book, week, built, choice, packs).assemble(new WeekPlan.Inputs(request.seed(),
+        return new PlanAssembler(book, week, built, choice, packs, Standing.NOTHING).assemble(new WeekPlan.Inputs(request.seed(),
                 request.steps().orElse(0), 0, 0, new TreeMap<>(), Optional.of(request.span().toString()), built.gone()),
                 new WeekPlan.Proof(Optional.empty(), Optional.empty(), ""));
     }

@@ -3,6 +3,7 @@ package croftboard.paper.ahead;
 import croftboard.book.Book;
 import croftboard.paper.Called;
 import croftboard.paper.Origin;
+import croftboard.paper.PaperContext;
 import croftboard.plan.Rotation;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDateTime;
@@ -32,6 +33,7 @@ public record AheadContext(Book book, Rotation rotation, int version, boolean in
 
     public Origin origin() {
         int missing = plans().stream().mapToInt(p -> p.missing().size()).sum();
-        return new Origin(book, name(), inForce ? "" : " not in force", rotation.fingerprint(), missing, printed, Set.of());
+        return new Origin(book, name(), inForce ? "" : " not in force", rotation.fingerprint(), missing, printed, Set.of(),
+                PaperContext.Doubtful.NONE);
     }
 }
