@@ -16,6 +16,8 @@ import java.util.OptionalInt;
 final class AheadWeeks {
     private final PlanStore plans;
     private final RotationStore rotations;
+    /** A rotation of a year is read once, not once a week. */
+    private Optional<Rotation> last = Optional.empty();
 
     AheadWeeks(BookAt at) {
         plans = at.plans();
@@ -40,7 +42,10 @@ final class AheadWeeks {
             PlanRef ref = new PlanRef(week, version);
             return Optional.of(new PlannedWeek(Kept.plan(plans, ref), ref.toString()));
         }
-        return rotations.covering(week).flatMap(r -> r.week(week).map(w -> planned(r, w)));
+        if (last.isEmpty() || !last.get().span().holds(week)) {
+            last = rotations.covering(week);
+        }
+        return last.flatMap(r -> r.week(week).map(w -> planned(r, w)));
     }
 
     private static PlannedWeek planned(Rotation rotation, Rotation.Week week) {

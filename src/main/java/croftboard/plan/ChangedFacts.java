@@ -244,7 +244,7 @@ public final class ChangedFacts {
     }
 
     private static void add(WeekPlan plan, int sign, SortedMap<String, RotationChange.Packs> all) {
-        plan.orders().forEach(o -> o.lines().forEach(l -> all.merge(o.vendor() + "\n" + l.item() + "\n" + l.pack(),
+        plan.orders().forEach(o -> o.lines().forEach(l -> all.merge(l.item() + "\n" + o.vendor() + "\n" + l.pack(),
                 new RotationChange.Packs(o.vendor(), l.item(), l.pack(), sign < 0 ? l.packs() : 0, sign < 0 ? 0 : l.packs(), sign * l.cost()),
                 (a, b) -> new RotationChange.Packs(a.vendor(), a.item(), a.pack(), a.was() + b.was(), a.is() + b.is(), a.cents() + b.cents()))));
     }

@@ -6,12 +6,17 @@ import croftboard.book.Vendor;
 import croftboard.measure.IsoWeek;
 import croftboard.need.RecipeTree;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What growers expect to have in a calendar week: their lists where there are any, else the farms' calendar. */
 final class Expectation {
     private final Book book;
     private final RecipeTree tree;
+    private final Map<Vendor.Offer, Long> packMg = new IdentityHashMap<>();
+    private final Map<String, Map<IsoWeek, Had>> had = new HashMap<>();
 
     Expectation(Book book) {
         this.book = book;
@@ -23,6 +28,10 @@ final class Expectation {
 
     /** Of all growers together. */
     Had of(String item, IsoWeek week) {
+        return had.computeIfAbsent(item, i -> new HashMap<>()).computeIfAbsent(week, w -> reckoned(item, w));
+    }
+
+    private Had reckoned(String item, IsoWeek week) {
         long[] mg = new long[3];
         for (Vendor vendor : book.vendors().values()) {
             if (vendor.kind() == Vendor.Kind.GROWER) {
@@ -40,7 +49,7 @@ final class Expectation {
     }
 
     long packMg(Vendor.Offer offer) {
-        return tree.purchasedGrams(book.ingredient(offer.item()), offer.holds()).times(1000).floor();
+        return packMg.computeIfAbsent(offer, o -> tree.purchasedGrams(book.ingredient(o.item()), o.holds()).times(1000).floor());
     }
 
     /** Packs of one offer over all deliveries of the week: sure, likely, hoped. */

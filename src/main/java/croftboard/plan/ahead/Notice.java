@@ -46,8 +46,9 @@ public record Notice(String vendor, List<Row> rows) {
     public static List<Notice> all(Book book, Rotation rotation) {
         Map<String, Map<List<Object>, Ordered>> orders = new TreeMap<>();
         Map<IsoWeek, Spread> spreads = new TreeMap<>();
+        Purchased purchased = new Purchased(book);
         for (Rotation.Week week : rotation.weeks()) {
-            spreads.put(week.week(), new Spread(book, week.plan()));
+            spreads.put(week.week(), new Spread(book, week.plan(), purchased));
             for (WeekPlan.Order o : week.plan().orders()) {
                 for (WeekPlan.OrderLine l : o.lines()) {
                     orders.computeIfAbsent(o.vendor(), v -> new java.util.HashMap<>())

@@ -7,10 +7,8 @@ import croftboard.book.Promises;
 import croftboard.book.Recipe;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.WeekRange;
-import croftboard.need.RecipeTree;
 import croftboard.safety.DishStatement;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,19 +21,17 @@ final class SeasonGaps {
     private final Book book;
     private final Expectation farms;
     private final List<PlannedWeek> weeks;
-    private final RecipeTree tree;
-    private final Map<String, Set<String>> items = new HashMap<>();
+    private final Purchased purchased;
 
-    SeasonGaps(Book book, Expectation farms, List<PlannedWeek> weeks) {
+    SeasonGaps(Book book, Expectation farms, Purchased purchased, List<PlannedWeek> weeks) {
         this.book = book;
         this.farms = farms;
         this.weeks = weeks;
-        this.tree = new RecipeTree(book);
+        this.purchased = purchased;
     }
 
     private Set<String> items(String recipe) {
-        return items.computeIfAbsent(recipe, r -> book.recipes().containsKey(r) && book.recipe(r).worthOnly().isEmpty()
-                ? tree.purchased(book.recipe(r)).keySet() : Set.of());
+        return purchased.of(recipe).keySet();
     }
 
     /** Dishes of a week that use an item. */

@@ -15,9 +15,10 @@ public final class SeasonReading {
     public static Season of(Book book, WeekSpan span, List<PlannedWeek> weeks) {
         Expectation farms = new Expectation(book);
         SeasonDemand demand = new SeasonDemand(book, farms);
-        SeasonGaps gaps = new SeasonGaps(book, farms, weeks);
+        Purchased purchased = new Purchased(book);
+        SeasonGaps gaps = new SeasonGaps(book, farms, purchased, weeks);
         Map<IsoWeek, Spread> spreads = new TreeMap<>();
-        weeks.forEach(w -> spreads.put(w.week(), new Spread(book, w.plan())));
+        weeks.forEach(w -> spreads.put(w.week(), new Spread(book, w.plan(), purchased)));
         List<Season.Demand> demands = demand.of(weeks);
         return new Season(span, List.copyOf(weeks), span.weeks().stream().filter(w -> !spreads.containsKey(w)).toList(), demands,
                 new SeasonPromises(book, farms, demand, spreads).of(demands), gaps.gaps(demands),

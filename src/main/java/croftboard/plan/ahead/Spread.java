@@ -4,7 +4,6 @@ import croftboard.book.Book;
 import croftboard.book.Recipe;
 import croftboard.book.Seasons;
 import croftboard.book.Vendor;
-import croftboard.need.RecipeTree;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -26,23 +25,22 @@ final class Spread {
     private final Book book;
     private final Map<String, double[]> byItem = new HashMap<>();
 
-    Spread(Book book, WeekPlan plan) {
+    Spread(Book book, WeekPlan plan, Purchased purchased) {
         this.book = book;
-        RecipeTree tree = new RecipeTree(book);
         for (WeekPlan.Served s : plan.menu()) {
-            s.recipe().map(book.recipes()::get).ifPresent(r -> add(tree, s, r));
+            s.recipe().map(book.recipes()::get).ifPresent(r -> add(purchased, s, r));
         }
     }
 
     /** Runs are independent of each other: their variances add up. */
-    private void add(RecipeTree tree, WeekPlan.Served served, Recipe dish) {
+    private void add(Purchased purchased, WeekPlan.Served served, Recipe dish) {
         if (!dish.isDish() || dish.worthOnly().isPresent()) {
             return;
         }
         double batches = served.portions() / dish.portionsPerBatch().toDouble();
         double cv = cv(served);
-        tree.purchased(dish).forEach((item, grams) -> {
-            double need = batches * grams.toDouble();
+        purchased.of(dish.id()).forEach((item, grams) -> {
+            double need = batches * grams;
             double[] sums = byItem.computeIfAbsent(item, i -> new double[2]);
             sums[0] += need;
             sums[1] += need * cv * need * cv;
