@@ -76,6 +76,10 @@ public final class Main {
         commands.put("exposure", () -> new ExposureCommand(setting, tools));
         commands.put("compare", () -> new CompareCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("coverage", () -> new CoverageCommand(setting, tools));
+        commands.put("notice", () -> new NoticeCommand(setting, tools));
+        commands.put("reply", () -> new ReplyCommand(setting, tools));
+        commands.put("season", () -> new SeasonCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("learn", () -> new LearnCommand(setting, tools));
         commands.put("forecast", () -> new ForecastCommand(setting, tools));

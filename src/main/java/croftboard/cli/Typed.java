@@ -1,8 +1,10 @@
 package croftboard.cli;
 
+import croftboard.cli.screen.SeasonScreen;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.paper.SheetKind;
 import croftboard.paper.file.PaperFormat;
 import croftboard.plan.file.PlanRef;
@@ -75,6 +77,31 @@ final class Typed {
         }
     }
 
+    /** Weeks that follow each other; a single week and a month are such too. */
+    static final class Span implements ITypeConverter<WeekSpan> {
+        private static final int MOST = 53;
+
+        @Override
+        public WeekSpan convert(String text) {
+            Optional<WeekSpan> span = WeekSpan.parse(text);
+            if (span.isEmpty() && !text.contains("..")) {
+                FromWeek from = new Weeks().convert(text);
+                return WeekSpan.of(from.first(), from.weeks().orElse(1));
+            }
+            return span.filter(s -> s.weeks().size() <= MOST).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no span of weeks -> such as 2027-W36..2027-W39, the earlier week first, at most " + MOST + " weeks"));
+        }
+    }
+
+    /** A rotation by its weeks. */
+    static final class RotationName implements ITypeConverter<RotationRef> {
+        @Override
+        public RotationRef convert(String text) {
+            return RotationRef.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no rotation -> its weeks such as 2027-W36..2027-W39, or one version such as 2027-W36..2027-W39@2"));
+        }
+    }
+
     static final class Weekday implements ITypeConverter<java.time.DayOfWeek> {
         @Override
         public java.time.DayOfWeek convert(String text) {
@@ -140,6 +167,13 @@ final class Typed {
         @Override
         public Part convert(String text) {
             return oneOf(Part.values(), text);
+        }
+    }
+
+    static final class SeasonPart implements ITypeConverter<SeasonScreen.Part> {
+        @Override
+        public SeasonScreen.Part convert(String text) {
+            return oneOf(SeasonScreen.Part.values(), text);
         }
     }
 

@@ -1,5 +1,6 @@
 package croftboard.paper.file;
 
+import croftboard.paper.Origin;
 import croftboard.paper.PaperContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
@@ -29,11 +30,15 @@ final class PdfPress {
     private static final int BOLD = 700;
     private final TrueTypeFont plain;
     private final TrueTypeFont bold;
-    private final PaperContext context;
+    private final Origin from;
 
     PdfPress(PaperContext context) throws IOException {
+        this(context.origin());
+    }
+
+    PdfPress(Origin from) throws IOException {
         quiet();
-        this.context = context;
+        this.from = from;
         this.plain = face("/fonts/DejaVuSans.ttf");
         this.bold = face("/fonts/DejaVuSans-Bold.ttf");
     }
@@ -60,7 +65,7 @@ final class PdfPress {
             renderer.layout();
             renderer.createPDFWithoutClosing();
         }
-        stamp(pdf, id, context);
+        stamp(pdf, id, from);
         return pdf;
     }
 
@@ -71,8 +76,8 @@ final class PdfPress {
     }
 
     /** Gives a document the printing's time and an id of its own, where the library would take the clock's. */
-    static void stamp(PDDocument pdf, long id, PaperContext context) {
-        Calendar printed = GregorianCalendar.from(context.printed().atZone(context.book().kitchen().zone()));
+    static void stamp(PDDocument pdf, long id, Origin from) {
+        Calendar printed = GregorianCalendar.from(from.printed().atZone(from.book().kitchen().zone()));
         pdf.getDocumentInformation().setCreationDate(printed);
         pdf.getDocumentInformation().setModificationDate(printed);
         pdf.setDocumentId(id);

@@ -1,17 +1,30 @@
 package croftboard.cli.screen;
 
 import croftboard.book.Book;
+import croftboard.book.Reply;
 import croftboard.cli.SampleAnswers;
 import croftboard.cli.SamplePlan;
+import croftboard.cli.SampleRotation;
+import croftboard.measure.Cents;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
+import croftboard.plan.Rotation;
+import croftboard.plan.RotationChange;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.ahead.MonthCoverage;
+import croftboard.plan.ahead.Notice;
+import croftboard.plan.ahead.PlannedWeek;
+import croftboard.plan.ahead.Season;
+import croftboard.plan.ahead.SeasonReading;
 import croftboard.plan.ask.Comparison;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** Every screen there is, by name. */
@@ -35,6 +48,7 @@ final class Screens {
         all.put("scale", new ScaleScreen(book, ScaledRecipe.tree(book, book.recipe("lentil-bake"),
                 ScaledRecipe.batchesForPortions(book.recipe("lentil-bake"), Ratio.of(120))),
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
+        ahead(book, all);
         answers(book).forEach((name, screen) -> all.put(name, screen::print));
         return all;
     }
@@ -56,6 +70,38 @@ final class Screens {
         all.put("surplus", SampleChanges.surplus(book));
         all.put("exposure", new ExposureScreen(book, SampleAnswers.exposure()));
         return all;
+    }
+
+    /** Made of a rotation. */
+    private static void ahead(Book book, Map<String, Consumer<Page>> all) {
+        Rotation rotation = SampleRotation.of(book);
+        all.put("month-coverage", new MonthCoverageScreen(book, MonthCoverage.of(book, WeekSpan.of(SamplePlan.WEEK, 3),
+                rotation.weeks().stream().map(w -> new PlannedWeek(w.plan(), "rotation " + rotation.span())).toList()))::print);
+        Season season = SeasonReading.of(book, WeekSpan.of(SamplePlan.WEEK, 3),
+                rotation.weeks().stream().map(w -> new PlannedWeek(w.plan(), "rotation " + rotation.span())).toList());
+        all.put("season", page -> {
+            SeasonScreen.head(season, page);
+            for (SeasonScreen.Part part : SeasonScreen.Part.values()) {
+                new SeasonScreen(book, season, part).print(page);
+            }
+        });
+        List<Notice> notices = Notice.all(book, rotation).stream().filter(n -> !n.vendor().equals("mill-run-depot")).toList();
+        all.put("notice", new NoticeScreen(book, rotation.span() + "@1", notices)::print);
+        all.put("reply", new ReplyScreen(book, reply(notices.get(0)), notices.get(0), change(rotation))::print);
+    }
+
+    private static Reply reply(Notice notice) {
+        return new Reply("answer.csv", "2027-W33..2027-W34@1", notice.vendor(), notice.rows().stream().map(r -> new Reply.Row(2, r.item(), r.pack(),
+                r.week(), r.item().equals("carrot") ? OptionalInt.of(2) : OptionalInt.empty(), r.item().equals("carrot")
+                        ? Optional.of(new Cents(2_300)) : Optional.empty(), r.item().equals("carrot") ? "ground too wet to dig" : "")).toList());
+    }
+
+    private static RotationChange change(Rotation rotation) {
+        WeekPlan was = rotation.weeks().get(0).plan();
+        return new RotationChange(List.of(new RotationChange.Week(was.week(), was, was,
+                List.of(new RotationChange.Dish("thu/cold-salad-1", Optional.of("carrot-slaw"), Optional.of("chickpea-salad"))),
+                List.of(new RotationChange.Packs("hollow-brook", "carrot", "25 lb sack", 4, 2, -4_000),
+                        new RotationChange.Packs("mill-run-depot", "chickpea", "25 lb bag", 1, 2, 3_600)))), 669_000, 664_200);
     }
 
     static String text(Consumer<Page> screen, int width) {
