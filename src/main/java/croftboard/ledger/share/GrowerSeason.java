@@ -58,7 +58,7 @@ public record GrowerSeason(String vendor, LocalDate from, LocalDate to, List<Row
         long apart = 0;
         for (Credit credit : credits) {
             Optional<Receipt> about = credit.receipt().map(credited::get)
-                    .filter(r -> r.kind() == Receipt.Kind.FOOD && receipts.contains(r));
+                    .filter(r -> r.kind() == Receipt.Kind.FOOD && r.vendor().equals(vendor));
             if (about.isPresent()) {
                 byReceipt.merge(about.get().stamp().id(), credit.cents(), Long::sum);
             } else {
