@@ -61,6 +61,7 @@ public final class Main {
         commands.put("post", () -> new PostCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
+        commands.put("share", () -> new ShareCommand(setting, tools));
         return commands;
     }
 

@@ -135,6 +135,24 @@ final class Typed {
         }
     }
 
+    static final class Date implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no date -> year, month, day, such as 2027-08-19");
+            }
+        }
+    }
+
+    static final class By implements ITypeConverter<ShareBy> {
+        @Override
+        public ShareBy convert(String text) {
+            return oneOf(ShareBy.values(), text);
+        }
+    }
+
     /** A weekday of the week that is meant, or a date. */
     record DayWord(Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         LocalDate in(IsoWeek week) {

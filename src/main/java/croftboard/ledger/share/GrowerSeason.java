@@ -10,7 +10,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * One vendor's season: what was ordered, delivered, shorted, rejected and paid, by crop and week, for the talk in winter.
@@ -53,12 +55,13 @@ public record GrowerSeason(String vendor, LocalDate from, LocalDate to, List<Row
         List<Receipt> receipts = ledger.entries(Receipt.class, from, to).stream().filter(r -> r.vendor().equals(vendor)).toList();
         List<Credit> credits = ledger.entries(Credit.class, from, to).stream()
                 .filter(c -> c.vendor().equals(vendor) && c.step() == Credit.Step.RECEIVED).toList();
+        Set<Long> ids = receipts.stream().map(r -> r.stamp().id()).collect(Collectors.toSet());
         Map<Long, Receipt> credited = Period.read(ledger, from, to).credited();
         Map<Long, Long> byReceipt = new HashMap<>();
         long apart = 0;
         for (Credit credit : credits) {
             Optional<Receipt> about = credit.receipt().map(credited::get)
-                    .filter(r -> r.kind() == Receipt.Kind.FOOD && r.vendor().equals(vendor));
+                    .filter(r -> r.kind() == Receipt.Kind.FOOD && ids.contains(r.stamp().id()));
             if (about.isPresent()) {
                 byReceipt.merge(about.get().stamp().id(), credit.cents(), Long::sum);
             } else {
