@@ -19,15 +19,16 @@ public final class ShareTrail implements Screen {
     @Override
     public void print(Page page) {
         page.subheading("Every line, " + shown.asked().definition().id());
-        TextTable table = new TextTable(TextTable.Column.mark("came"), TextTable.Column.words("from"), TextTable.Column.words("food"),
-                TextTable.Column.figure("paid"), TextTable.Column.words("counts as"), TextTable.Column.words("why"),
+        page.say("Booked from: file, line, and the entry's number in the ledger. Miles are straight line.");
+        TextTable table = new TextTable(TextTable.Column.mark("came"), TextTable.Column.words("food"),
+                TextTable.Column.figure("paid"), TextTable.Column.words("counts as"),
                 TextTable.Column.words("booked from"));
         for (Counted line : shown.asked().lines()) {
             Receipt r = line.receipt();
-            table.row(r.date().toString(), shown.names().vendor(r.vendor()), food(r), SharesShown.dollars(r.cents()),
-                    LedgerShareScreen.answer(line), line.why(), booked(r));
+            table.row(r.date().toString(), food(r) + " from " + shown.names().vendor(r.vendor()), SharesShown.dollars(r.cents()),
+                    LedgerShareScreen.answer(line) + ": " + line.why().replace(" straight line", ""), booked(r));
         }
-        table.row("sum", "", "", SharesShown.dollars(shown.asked().all().total()), "", "", "");
+        table.row("sum", "", SharesShown.dollars(shown.asked().all().total()), "", "");
         page.table(table);
     }
 
@@ -36,8 +37,8 @@ public final class ShareTrail implements Screen {
     }
 
     private static String booked(Receipt r) {
-        return r.stamp().where() + " (" + r.stamp().id() + ")"
-                + r.stamp().corrects().map(c -> ", corrects " + c.entry() + ": " + c.why()).orElse("");
+        return r.stamp().booking().name() + ":" + r.stamp().line() + " #" + r.stamp().id()
+                + r.stamp().corrects().map(c -> ", corrects #" + c.entry() + ": " + c.why()).orElse("");
     }
 
     @Override

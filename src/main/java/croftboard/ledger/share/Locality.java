@@ -40,7 +40,7 @@ final class Locality {
         Verdict verdict = verdicts.computeIfAbsent(receipt.origin(), this::verdict);
         Near near = nears.computeIfAbsent(receipt.origin(), this::near);
         return new Counted(receipt, verdict.answer(), receipt.unmatched() ? "not matched to an ingredient; " + verdict.why()
-                : verdict.why(), near == Near.FAR || near == Near.UNKNOWN ? bySeller(receipt.vendor(), near) : near);
+                : verdict.why(), near == Near.FAR ? bySeller(receipt.vendor()) : near);
     }
 
     private Verdict verdict(Origin origin) {
@@ -70,9 +70,9 @@ final class Locality {
         return grown == Answer.NOT_LOCAL || made == Answer.NOT_LOCAL ? Near.FAR : Near.UNKNOWN;
     }
 
-    private Near bySeller(String id, Near otherwise) {
+    private Near bySeller(String id) {
         Answer seller = sellers.computeIfAbsent(id, v -> vendors.containsKey(v)
                 ? place(new Whence.At(vendors.get(v).place())) : Answer.UNCLASSIFIED);
-        return seller == Answer.LOCAL ? Near.SOLD : otherwise;
+        return seller == Answer.LOCAL ? Near.SOLD : Near.FAR;
     }
 }

@@ -8,7 +8,7 @@ public enum Near {
     GROWN("grown near by"),
     /** Processed or mixed near by, of food that was not, not wholly or not known to be grown near by. */
     MADE("only made near by, of food from elsewhere or unknown"),
-    /** By a vendor near by, nothing else. */
+    /** Surely from elsewhere, by a vendor near by. */
     SOLD("only sold by somebody near by"),
     FAR("from elsewhere"),
     UNKNOWN("not known");

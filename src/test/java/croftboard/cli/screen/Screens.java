@@ -32,6 +32,10 @@ final class Screens {
         all.put("scale", new ScaleScreen(book, ScaledRecipe.tree(book, book.recipe("lentil-bake"),
                 ScaledRecipe.batchesForPortions(book.recipe("lentil-bake"), Ratio.of(120))),
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
+        SharesShown shares = LedgerSample.shares(book);
+        all.put("ledger-share", new LedgerShareScreen(shares)::print);
+        all.put("ledger-share-by", new ShareGroups(shares)::print);
+        all.put("ledger-share-trail", new ShareTrail(shares)::print);
         return all;
     }
 
