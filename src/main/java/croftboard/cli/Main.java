@@ -62,6 +62,7 @@ public final class Main {
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("share", () -> new ShareCommand(setting, tools));
+        commands.put("report", () -> new ReportCommand(setting, tools));
         return commands;
     }
 

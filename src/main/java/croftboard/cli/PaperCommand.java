@@ -115,7 +115,7 @@ final class PaperCommand implements Callable<Integer> {
         if (dish != null) {
             return EnumSet.of(SheetKind.HOME_CARD);
         }
-        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD));
+        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD, SheetKind.REPORT));
     }
 
     private PaperContext context(Book book) {

@@ -153,6 +153,13 @@ final class Typed {
         }
     }
 
+    static final class Readers implements ITypeConverter<ReportFor> {
+        @Override
+        public ReportFor convert(String text) {
+            return oneOf(ReportFor.values(), text);
+        }
+    }
+
     /** A weekday of the week that is meant, or a date. */
     record DayWord(Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         LocalDate in(IsoWeek week) {

@@ -16,7 +16,9 @@ public enum SheetKind {
     MEMBERS("members", "Members' sheet"),
     HOME_CARD("home-card", "Home cards"),
     LOG("log", "Logs"),
-    FUNCTION("function", "Function sheets");
+    FUNCTION("function", "Function sheets"),
+    /** Of the ledger, not of a plan: {@code paper} does not make it. */
+    REPORT("report", "Reports");
 
     private final String word;
     private final String title;

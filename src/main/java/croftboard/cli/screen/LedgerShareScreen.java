@@ -1,5 +1,6 @@
 package croftboard.cli.screen;
 
+import croftboard.ledger.file.PublishedDefinitions;
 import croftboard.ledger.share.Aside;
 import croftboard.ledger.share.Counted;
 import croftboard.ledger.share.Money;
@@ -33,7 +34,7 @@ public final class LedgerShareScreen implements Screen {
         page.say(SharesShown.percent(all.share()) + " local: " + SharesShown.dollars(all.local()) + " of "
                 + SharesShown.dollars(all.total()) + " paid for food.");
         page.say("Local means: " + share.definition().say() + " (" + share.definition().id()
-                + (shown.inForce(share) ? ", in force in this kitchen)." : ", not the one in force in this kitchen)."));
+                + (shown.inForce(share) ? ", in force in this kitchen)." : source(share) + ", not the one in force in this kitchen)."));
         shown.target().ifPresent(t -> target(page, all, t));
         range(page, all);
         definitions(page);
@@ -81,7 +82,11 @@ public final class LedgerShareScreen implements Screen {
                     SharesShown.percent(m.low()), SharesShown.percent(m.high()));
         }
         page.table(table);
-        shown.shares().stream().skip(1).forEach(s -> page.item("- ", s.definition().id() + ": " + s.definition().say() + "."));
+        shown.shares().stream().skip(1).forEach(s -> page.item("- ", s.definition().id() + ": " + s.definition().say() + source(s) + "."));
+    }
+
+    private String source(Share s) {
+        return PublishedDefinitions.source(s.definition(), shown.book().kitchen().place().state()).map(x -> " (" + x + ")").orElse("");
     }
 
     private static void near(Page page, Share share) {

@@ -15,12 +15,17 @@ final class HtmlPages {
     private static final String STYLE = resource("/paper/sheet.css");
     /** Part of a line that words are taken to need no more than. */
     private static final double SPARE = 0.98;
-    private final PaperContext context;
-    private final Foot foot;
+    private final String size;
+    private final Imprint foot;
 
     HtmlPages(PaperContext context) {
-        this.context = context;
-        this.foot = new Foot(context);
+        this(context.book().kitchen().paper(), new Foot(context));
+    }
+
+    /** @param size of paper: letter or a4 */
+    HtmlPages(String size, Imprint foot) {
+        this.size = size;
+        this.foot = foot;
     }
 
     private static String resource(String name) {
@@ -36,7 +41,7 @@ final class HtmlPages {
     }
 
     String forPaper(String title, List<Sheet> sheets) {
-        return document(title, sheets, PageStyle.paper(context.book().kitchen().paper()), true);
+        return document(title, sheets, PageStyle.paper(size), true);
     }
 
     private String document(String title, List<Sheet> sheets, String pages, boolean paper) {
@@ -60,7 +65,7 @@ final class HtmlPages {
             out.open("h1").lines(Visible.of(sheet.title())).close("h1");
             sheet.under().forEach(u -> out.open("p", "class", "under").lines(Visible.of(u)).close("p"));
         }
-        double width = PageStyle.width(context.book().kitchen().paper(), look.landscape());
+        double width = PageStyle.width(size, look.landscape());
         new HtmlBlocks(out, width / look.type() * SPARE).all(sheet.blocks());
         if (!paper) {
             foot(out, sheet, false);

@@ -9,6 +9,7 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.ZonedDateTime;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.logging.Level;
@@ -29,11 +30,15 @@ final class PdfPress {
     private static final int BOLD = 700;
     private final TrueTypeFont plain;
     private final TrueTypeFont bold;
-    private final PaperContext context;
+    private final ZonedDateTime printed;
 
     PdfPress(PaperContext context) throws IOException {
+        this(printed(context));
+    }
+
+    PdfPress(ZonedDateTime printed) throws IOException {
         quiet();
-        this.context = context;
+        this.printed = printed;
         this.plain = face("/fonts/DejaVuSans.ttf");
         this.bold = face("/fonts/DejaVuSans-Bold.ttf");
     }
@@ -60,7 +65,7 @@ final class PdfPress {
             renderer.layout();
             renderer.createPDFWithoutClosing();
         }
-        stamp(pdf, id, context);
+        stamp(pdf, id, printed);
         return pdf;
     }
 
@@ -72,9 +77,17 @@ final class PdfPress {
 
     /** Gives a document the printing's time and an id of its own, where the library would take the clock's. */
     static void stamp(PDDocument pdf, long id, PaperContext context) {
-        Calendar printed = GregorianCalendar.from(context.printed().atZone(context.book().kitchen().zone()));
-        pdf.getDocumentInformation().setCreationDate(printed);
-        pdf.getDocumentInformation().setModificationDate(printed);
+        stamp(pdf, id, printed(context));
+    }
+
+    private static ZonedDateTime printed(PaperContext context) {
+        return context.printed().atZone(context.book().kitchen().zone());
+    }
+
+    private static void stamp(PDDocument pdf, long id, ZonedDateTime printed) {
+        Calendar time = GregorianCalendar.from(printed);
+        pdf.getDocumentInformation().setCreationDate(time);
+        pdf.getDocumentInformation().setModificationDate(time);
         pdf.setDocumentId(id);
     }
 
