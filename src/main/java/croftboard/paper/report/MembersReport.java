@@ -28,7 +28,8 @@ import java.util.Optional;
 
 /** The report to the members, in plain words: the number, whose definition, where the money went, what was missed and why. */
 public final class MembersReport {
-    static final int FARMS = 8;
+    private static final int ONE_LINE = 30;
+    static final int FARMS = 7;
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
     private final ReportFacts facts;
     private final Share share;
@@ -113,7 +114,7 @@ public final class MembersReport {
         List<Farm> farms = Farms.of(share, facts.book().kitchen().place(), facts.book().vendors());
         List<Block.Row> rows = new ArrayList<>();
         for (Farm f : farms.subList(0, Math.min(FARMS, farms.size()))) {
-            rows.add(Block.Row.of(f.name(), Long.toString(f.miles()), names(f.first(2)), dollars(f.cents()), ofAll(f.cents())));
+            rows.add(Block.Row.of(f.name(), Long.toString(f.miles()), short2(f.first(2)), dollars(f.cents()), ofAll(f.cents())));
         }
         long rest = farms.stream().skip(FARMS).mapToLong(Farm::cents).sum();
         if (farms.size() > FARMS) {
@@ -123,15 +124,14 @@ public final class MembersReport {
         rows.add(Block.Row.of("Food from elsewhere", "", "", dollars(all.notLocal()), ofAll(all.notLocal())));
         rows.add(Block.Row.of("Not classified", "", "", dollars(all.unclassified()), ofAll(all.unclassified())));
         rows.add(Block.Row.total("All food", "", "", dollars(all.total()), ofAll(all.total())));
-        blocks.add(new Block.Table(List.of(Block.Column.words("Farm or maker", 27), Block.Column.figure("Miles", 6),
+        blocks.add(new Block.Table(List.of(Block.Column.words("Farm or maker", 31), Block.Column.figure("Miles", 6),
                 Block.Column.words("Most of it", 42), Block.Column.figure("Paid", 13), Block.Column.figure("Of all", 9)), rows));
         long foods = share.lines().stream().filter(l -> l.answer() == croftboard.book.LocalCheck.Answer.LOCAL)
                 .flatMap(l -> l.receipt().item().stream()).distinct().count();
         Map<Near, Long> near = share.near();
-        say("Paid: what was charged for food that counts as local, by the day it came. Miles: straight line from the store. "
-                + foods + " different foods were local.\nGrown near by, all of it or what it was made from: " + dollars(near.get(Near.GROWN))
-                + ". Only made near by, of food from elsewhere, unknown or mixed: " + dollars(near.get(Near.MADE))
-                + ". Only sold by a near-by company: " + dollars(near.get(Near.SOLD)) + ", which is not local.");
+        say(foods + " different foods were local. Miles: straight line from the store. Grown near by: " + dollars(near.get(Near.GROWN))
+                + ". Only made near by (mixed food, or food from elsewhere): " + dollars(near.get(Near.MADE))
+                + ". Only sold by a company near by, not local: " + dollars(near.get(Near.SOLD)) + ".");
     }
 
     private String ofAll(long cents) {
@@ -142,12 +142,17 @@ public final class MembersReport {
         return String.join(", ", items.stream().map(called::item).toList());
     }
 
+    /** Two names, or one when two are long. */
+    private String short2(List<String> items) {
+        String both = names(items);
+        return both.length() <= ONE_LINE ? both : names(items.subList(0, 1));
+    }
+
     private void miles() {
         heading("How far it came");
         Map<Miles, Long> bands = Miles.of(share, facts.book().kitchen().place());
         blocks.add(new Block.Picture(MilesBars.svg(bands), MilesBars.alt(bands)));
-        say("All food money by straight-line miles from where it was grown, mixed food from where it was made. This is not the"
-                + " definition: a farm in our State may be far.");
+        say("All food money by straight-line miles from where food was grown, mixed food from where it was made.");
     }
 
     private void misses() {
@@ -159,7 +164,7 @@ public final class MembersReport {
         }
         List<Block.Row> rows = new ArrayList<>();
         facts.causes().of(share.lines()).forEach((cause, part) -> rows.add(Block.Row.of(sentence(cause.toString()), dollars(part.cents()),
-                ofAll(part.cents()), names(ReportFacts.first(part.items(), 2)))));
+                ofAll(part.cents()), short2(ReportFacts.first(part.items(), 2)))));
         if (!rows.isEmpty()) {
             blocks.add(new Block.Table(List.of(Block.Column.words("Why", 38), Block.Column.figure("Paid", 13),
                     Block.Column.figure("Of all", 9), Block.Column.words("Most of it", 38)), rows));
@@ -208,10 +213,10 @@ public final class MembersReport {
             return;
         }
         ReportFacts.Thrown sum = facts.waste().values().stream().reduce(new ReportFacts.Thrown(0, 0, 0, 0, 0), MembersReport::sum);
-        say("Thrown or given away: " + amount(sum) + ", as written down by the kitchen. "
+        say("Thrown or given away: " + amount(sum) + ", as the kitchen wrote down. "
                 + sentence(String.join("; ", facts.waste().entrySet().stream().map(e -> e.getKey() + " " + amount(e.getValue())).toList())) + "."
-                + (sum.untold() > 0 ? " Dollars are what the food had cost; " + sum.untold() + " of " + sum.entries()
-                        + " entries tell no cost." : " Dollars are what the food had cost."));
+                + (sum.untold() > 0 ? " Dollars: what it had cost; " + sum.untold() + " of " + sum.entries()
+                        + " entries tell no cost." : " Dollars: what it had cost."));
     }
 
     private static ReportFacts.Thrown sum(ReportFacts.Thrown a, ReportFacts.Thrown b) {
@@ -244,8 +249,9 @@ public final class MembersReport {
         say("From " + String.format(Locale.ROOT, "%,d", share.lines().size()) + " receipt lines of food, by the day the food came, as charged,"
                 + " corrections applied. Local, not local and not classified are all of it, to the cent: " + dollars(all.local()) + " + "
                 + dollars(all.notLocal()) + " + " + dollars(all.unclassified()) + " = " + dollars(all.total()) + ". In neither number: "
-                + (share.asides().isEmpty() ? "nothing else was booked" : String.join("; ", share.asides().stream().map(MembersReport::aside)
-                        .toList())) + ". Every line can be shown.");
+                + (share.asides().isEmpty() ? "nothing else was booked" : String.join("; ", share.asides().stream()
+                        .filter(a -> a.kind() != Aside.Kind.CREDIT_ASKED && a.kind() != Aside.Kind.CREDIT_REFUSED)
+                        .map(MembersReport::aside).toList())) + ". Every line can be shown.");
         say("By other definitions the same food would be: " + String.join("; ", facts.shares().stream().skip(1).map(s ->
                 Percent.of(s.all().share()) + " local, " + s.definition().say()).toList()) + ".");
     }

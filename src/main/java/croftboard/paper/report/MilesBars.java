@@ -11,7 +11,7 @@ import java.util.Map;
 /** Food money by how far the food has come, as bars beside their figures; black on white. */
 final class MilesBars {
     private static final int WIDE = 640;
-    private static final int ROW = 19;
+    private static final int ROW = 17;
     private static final int NAMES = 118;
     private static final int FIGURES = 190;
     private static final int SIZE = 12;
@@ -27,15 +27,15 @@ final class MilesBars {
         int y = 0;
         for (Map.Entry<Miles, Long> band : bands.entrySet()) {
             double wide = Math.max(0, band.getValue()) * (WIDE - NAMES - FIGURES) / (double) most;
-            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", NAMES - 8, y + 14, SIZE,
+            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", NAMES - 8, y + 13, SIZE,
                     band.getKey()));
             svg.append(band.getKey() == Miles.UNKNOWN
-                    ? String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%.1f\" width=\"%.1f\" height=\"13\" fill=\"none\" stroke=\"#000\" "
-                            + "stroke-width=\"1.2\"/>", NAMES, y + 3.0, Math.max(1.2, wide))
-                    : String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%.1f\" width=\"%.1f\" height=\"13\"/>", NAMES, y + 3.0, Math.max(0.8, wide)));
-            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", WIDE - 62, y + 14, SIZE,
+                    ? String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%.1f\" width=\"%.1f\" height=\"12\" fill=\"none\" stroke=\"#000\" "
+                            + "stroke-width=\"1.2\"/>", NAMES, y + 2.5, Math.max(1.2, wide))
+                    : String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%.1f\" width=\"%.1f\" height=\"12\"/>", NAMES, y + 2.5, Math.max(0.8, wide)));
+            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", WIDE - 62, y + 13, SIZE,
                     new Cents(band.getValue())));
-            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", WIDE, y + 14, SIZE,
+            svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-size=\"%d\" text-anchor=\"end\">%s</text>", WIDE, y + 13, SIZE,
                     all > 0 ? Percent.of(Ratio.of(band.getValue(), all)) : ""));
             y += ROW;
         }

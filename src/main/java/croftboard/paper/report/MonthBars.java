@@ -12,10 +12,10 @@ import java.util.Optional;
  */
 final class MonthBars {
     private static final int WIDE = 640;
-    private static final int HIGH = 172;
+    private static final int HIGH = 160;
     private static final int LEFT = 44;
     private static final int TOP = 24;
-    private static final int FLOOR = 134;
+    private static final int FLOOR = 122;
     private final StringBuilder svg = new StringBuilder();
     private final int scale;
 
@@ -26,14 +26,14 @@ final class MonthBars {
     static String svg(List<ReportFacts.Month> months) {
         double most = months.stream().flatMap(m -> java.util.stream.Stream.of(m.money().high(), m.target())).flatMap(Optional::stream)
                 .mapToDouble(Ratio::toDouble).max().orElse(1);
-        int scale = most <= 0.5 ? 50 : 100;
+        int scale = Math.min(100, Math.max(20, (int) Math.ceil(most * 5 + 0.25) * 20));
         return new MonthBars(scale).draw(months);
     }
 
     private String draw(List<ReportFacts.Month> months) {
         svg.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%dmm\" height=\"%.1fmm\" "
                 + "viewBox=\"0 0 %d %d\" font-family=\"DejaVu Sans, sans-serif\">", 176, 176.0 * HIGH / WIDE, WIDE, HIGH));
-        for (int percent = 0; percent <= scale; percent += scale / 5) {
+        for (int percent = 0; percent <= scale; percent += scale > 40 ? 20 : 10) {
             line(LEFT, y(percent / 100.0), WIDE, y(percent / 100.0), 0.3);
             text(LEFT - 6, y(percent / 100.0) + 4, 12, "end", percent + " %");
         }
