@@ -3,7 +3,7 @@ package croftboard.ledger.share;
 /** Why money for food was not money for local food. */
 public enum Cause {
     /** Not enough of it, short, or not asked for. */
-    NOT_ENOUGH("had near by that week, bought elsewhere"),
+    NOT_ENOUGH("had near by, bought elsewhere"),
     OUT_OF_SEASON("had near by in other weeks only"),
     NOBODY_NEAR("had by nobody near by"),
     MIXED("mixed, too little local in it"),

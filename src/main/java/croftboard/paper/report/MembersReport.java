@@ -29,7 +29,9 @@ import java.util.Optional;
 /** The report to the members, in plain words: the number, whose definition, where the money went, what was missed and why. */
 public final class MembersReport {
     private static final int ONE_LINE = 30;
-    static final int FARMS = 7;
+    /** Missed months that are told in words; all stand in the picture. */
+    private static final int TOLD = 2;
+    static final int FARMS = 5;
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
     private final ReportFacts facts;
     private final Share share;
@@ -66,11 +68,12 @@ public final class MembersReport {
         report.number();
         report.months();
         report.farms();
+        report.otherDefinitions();
         report.miles();
         report.misses();
         report.kept();
-        report.thanks();
         report.method();
+        report.thanks();
         return report.blocks;
     }
 
@@ -105,8 +108,7 @@ public final class MembersReport {
     private void months() {
         heading("Month by month");
         blocks.add(new Block.Picture(MonthBars.svg(facts.months()), MonthBars.alt(facts.months())));
-        say("Black and its figure: percent of the month's food money that was local, by our definition (" + share.definition().id()
-                + "). Outline: at most. Thick line: the target, each week's own weighted by money.");
+        say("Black, and figure: percent of food money that was local, by our definition. Outline: at most. Thick line: target.");
     }
 
     private void farms() {
@@ -152,15 +154,16 @@ public final class MembersReport {
         heading("How far it came");
         Map<Miles, Long> bands = Miles.of(share, facts.book().kitchen().place());
         blocks.add(new Block.Picture(MilesBars.svg(bands), MilesBars.alt(bands)));
-        say("All food money by straight-line miles from where food was grown, mixed food from where it was made.");
+        say("All food money by straight-line miles from where it was grown (mixed food: made).");
     }
 
     private void misses() {
         heading("What was not local, and why");
         List<ReportFacts.Month> missed = facts.months().stream().filter(ReportFacts.Month::missed).toList();
         if (facts.target().isPresent()) {
-            say(missed.isEmpty() ? "Every month reached its target." : "Below target: " + String.join("; ", missed.stream()
-                    .map(this::missed).toList()) + ".");
+            say(missed.isEmpty() ? "Every month reached its target." : "Below target: " + (missed.size() > TOLD ? missed.size() + " of "
+                    + facts.months().size() + " months, farthest " : "") + String.join("; ", missed.stream()
+                    .sorted(java.util.Comparator.comparing(ReportFacts.Month::gap).reversed()).limit(TOLD).map(this::missed).toList()) + ".");
         }
         List<Block.Row> rows = new ArrayList<>();
         facts.causes().of(share.lines()).forEach((cause, part) -> rows.add(Block.Row.of(sentence(cause.toString()), dollars(part.cents()),
@@ -239,8 +242,7 @@ public final class MembersReport {
         List<String> names = Farms.of(share, facts.book().kitchen().place(), facts.book().vendors()).stream().filter(Farm::known)
                 .map(Farm::name).sorted().toList();
         if (!names.isEmpty()) {
-            heading("Thank you");
-            say("To " + String.join(", ", names) + ", and to everybody who cooked, served and ate.");
+            say("Thank you to " + String.join(", ", names) + ", and to everybody who cooked, served and ate.");
         }
     }
 
@@ -252,6 +254,9 @@ public final class MembersReport {
                 + (share.asides().isEmpty() ? "nothing else was booked" : String.join("; ", share.asides().stream()
                         .filter(a -> a.kind() != Aside.Kind.CREDIT_ASKED && a.kind() != Aside.Kind.CREDIT_REFUSED)
                         .map(MembersReport::aside).toList())) + ". Every line can be shown.");
+    }
+
+    private void otherDefinitions() {
         say("By other definitions the same food would be: " + String.join("; ", facts.shares().stream().skip(1).map(s ->
                 Percent.of(s.all().share()) + " local, " + s.definition().say()).toList()) + ".");
     }

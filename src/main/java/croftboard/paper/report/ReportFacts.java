@@ -36,7 +36,12 @@ public record ReportFacts(Book book, LocalDate from, LocalDate to, List<Share> s
     /** @param target what was promised for the month; empty: nothing, or no food came */
     public record Month(YearMonth month, Money money, Optional<Ratio> target, List<Counted> lines) {
         public boolean missed() {
-            return target.isPresent() && money.share().isPresent() && money.share().get().compareTo(target.get()) < 0;
+            return gap().signum() > 0;
+        }
+
+        /** Target less share; not above zero when it was reached or nothing was promised. */
+        public Ratio gap() {
+            return target.flatMap(t -> money.share().map(t::minus)).orElse(Ratio.ZERO);
         }
     }
 
