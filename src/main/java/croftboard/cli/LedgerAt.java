@@ -1,18 +1,38 @@
 package croftboard.cli;
 
 import croftboard.ledger.store.LedgerStore;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Option of every command that works with the ledger. */
+/** Options of every command that reads or writes the ledger. */
 final class LedgerAt {
-    @Option(names = "--ledger", paramLabel = "FILE|URL",
-            description = "the ledger: a file, or jdbc:postgresql://... (default: ledger.db in the book)")
+    static final String VARIABLE = "CROFTBOARD_LEDGER";
+    static final String FILE = "ledger.db";
+
+    @Option(names = "--ledger", paramLabel = "FILE|URL", description = "the ledger: a file, or jdbc:postgresql://HOST/DATABASE"
+            + " (default: what CROFTBOARD_LEDGER says, else ledger.db in the book)")
     private String where;
 
-    /** The caller closes it. @throws WrongUse when there is none yet */
-    LedgerStore toRead(BookAt at) {
-        String ledger = where != null ? where : at.folder().resolve("ledger.db").toString();
-        return LedgerStore.toRead(ledger).orElseThrow(() -> new WrongUse("there is no ledger " + ledger
-                + " yet -> book what came with croftboard receive, or name another one with --ledger"));
+    String where(Path book, Setting setting) {
+        String variable = setting.environment().getOrDefault(VARIABLE, "");
+        String said = where != null ? where : variable;
+        if (said.isBlank()) {
+            return book.resolve(FILE).toString();
+        }
+        return said.startsWith("postgresql:") ? "jdbc:" + said : said;
+    }
+
+    LedgerStore toWrite(Path book, Setting setting) {
+        return LedgerStore.toWrite(where(book, setting));
+    }
+
+    Optional<LedgerStore> ifThere(Path book, Setting setting) {
+        return LedgerStore.toRead(where(book, setting));
+    }
+
+    /** @throws WrongUse when nothing has been booked yet */
+    LedgerStore toRead(Path book, Setting setting) {
+        return ifThere(book, setting).orElseThrow(() -> new WrongUse("there is no ledger yet -> croftboard receive, croftboard sold"));
     }
 }

@@ -76,7 +76,7 @@ final class ReportCommand implements Callable<Integer> {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new WrongUse("--out " + folder + " is a file -> name a folder; it is made when it is not there");
         }
-        try (LedgerStore ledger = ledgerAt.toRead(at)) {
+        try (LedgerStore ledger = ledgerAt.toRead(at.folder(), setting)) {
             ReportFacts facts = ReportFacts.of(book, ledger, Definitions.of(book.kitchen().local(),
                     PublishedDefinitions.of(book.kitchen().place().state())), from, to);
             if (facts.share().lines().isEmpty()) {

@@ -79,7 +79,7 @@ final class ShareCommand implements Callable<Integer> {
         Definition asked = asked(definitions);
         LocalDate from = span.from(today);
         PrintWriter out = spec.commandLine().getOut();
-        try (LedgerStore ledger = ledgerAt.toRead(at)) {
+        try (LedgerStore ledger = ledgerAt.toRead(at.folder(), setting)) {
             SharesShown shown = shown(book, ledger, definitions, asked, Period.read(ledger, from, span.to(today)));
             out.print(switch (format) {
                 case TEXT -> text(shown);

@@ -10,6 +10,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -142,6 +143,17 @@ final class Typed {
                 return LocalDate.parse(text.trim());
             } catch (DateTimeException e) {
                 throw new TypeConversionException("'" + text + "' is no date -> year, month, day, such as 2027-08-19");
+            }
+        }
+    }
+
+    static final class Month implements ITypeConverter<YearMonth> {
+        @Override
+        public YearMonth convert(String text) {
+            try {
+                return YearMonth.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no month -> a year and a month, such as 2027-08");
             }
         }
     }

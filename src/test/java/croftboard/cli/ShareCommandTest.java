@@ -83,7 +83,7 @@ class ShareCommandTest {
 
     @Test
     void wrongUse_isToldWithWhatWouldBeRight() {
-        assertThat(desk.run("share", "--ledger", folder.resolve("none.db").toString()).err()).contains("there is no ledger", "receive");
+        assertThat(desk.run("share", "--ledger", folder.resolve("none.db").toString()).err()).contains("there is no ledger yet -> croftboard receive");
         assertThat(desk.run("share", "--from", "2027-08-02", "--to", "2027-08-01").err()).contains("is after --to");
         assertThat(desk.run("share", "--from", "yesterday").err()).contains("is no date -> year, month, day");
         assertThat(folder.resolve("none.db")).doesNotExist();

@@ -279,12 +279,11 @@ public final class LedgerStore implements Ledger, AutoCloseable {
             try {
                 T done = work.run();
                 connection.commit();
+                connection.setAutoCommit(true);
                 return done;
             } catch (SQLException | RuntimeException e) {
                 undo(e);
                 throw e;
-            } finally {
-                connection.setAutoCommit(true);
             }
         } catch (SQLException e) {
             throw Trouble.of(door.shown(), e);
@@ -295,6 +294,7 @@ public final class LedgerStore implements Ledger, AutoCloseable {
     private void undo(Exception first) {
         try {
             connection.rollback();
+            connection.setAutoCommit(true);
         } catch (SQLException e) {
             first.addSuppressed(e);
         }
