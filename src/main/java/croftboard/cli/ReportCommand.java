@@ -9,6 +9,8 @@ import croftboard.paper.Data;
 import croftboard.paper.Sheet;
 import croftboard.paper.file.PaperFormat;
 import croftboard.paper.file.ReportFile;
+import croftboard.paper.report.BoardFacts;
+import croftboard.paper.report.BoardReport;
 import croftboard.paper.report.MembersReport;
 import croftboard.paper.report.ReportFacts;
 import java.io.IOException;
@@ -21,6 +23,7 @@ import java.time.LocalDateTime;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -83,14 +86,15 @@ final class ReportCommand implements Callable<Integer> {
                 throw new WrongUse("no food came from " + from + " to " + to + ", so there is nothing to report -> other days with --from"
                         + " and --to");
             }
-            write(folder, facts, now);
+            write(folder, facts, readers == ReportFor.BOARD ? Optional.of(BoardFacts.of(ledger, from, to,
+                    PostedWeeks.of(book, at.plans(), from, to), DishUses.of(book))) : Optional.empty(), now);
         }
         return Exit.DONE;
     }
 
-    private void write(Path folder, ReportFacts facts, LocalDateTime now) {
-        Sheet sheet = MembersReport.of(facts);
-        Map<String, Data> tables = MembersReport.tables(facts);
+    private void write(Path folder, ReportFacts facts, Optional<BoardFacts> board, LocalDateTime now) {
+        Sheet sheet = board.map(b -> BoardReport.of(facts, b)).orElseGet(() -> MembersReport.of(facts));
+        Map<String, Data> tables = board.map(b -> BoardReport.tables(facts, b)).orElseGet(() -> MembersReport.tables(facts));
         try {
             Set<PaperFormat> wanted = EnumSet.copyOf(formats);
             tell(ReportFile.write(folder, facts.book(), sheet, tables, "from the ledger", now, wanted), sheet);
