@@ -87,7 +87,8 @@ final class ReportCommand implements Callable<Integer> {
                         + " and --to");
             }
             write(folder, facts, readers == ReportFor.BOARD ? Optional.of(BoardFacts.of(ledger, from, to,
-                    PostedWeeks.of(book, at.plans(), from, to), DishUses.of(book))) : Optional.empty(), now);
+                    PostedWeeks.of(book, at.plans(), from, to), DishUses.of(book),
+                    DishUses.prices(book, to))) : Optional.empty(), now);
         }
         return Exit.DONE;
     }

@@ -16,7 +16,9 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * What the board's version has beside the members'.
@@ -42,7 +44,12 @@ public record BoardFacts(List<Month> months, List<Planned> plans, int weeks, Act
     /** What a posted plan says. */
     public record Posted(IsoWeek week, long expected, long minutes) { }
 
-    public static BoardFacts of(Ledger ledger, LocalDate from, LocalDate to, List<Posted> posted, DishSpread.Uses uses) {
+    /**
+     * @param uses what a portion takes
+     * @param otherwise cents a gram of what was not bought in these days
+     */
+    public static BoardFacts of(Ledger ledger, LocalDate from, LocalDate to, List<Posted> posted, DishSpread.Uses uses,
+            Function<String, Optional<Ratio>> otherwise) {
         List<Month> months = new ArrayList<>();
         for (YearMonth m = YearMonth.from(from); !m.isAfter(YearMonth.from(to)); m = m.plusMonths(1)) {
             months.add(new Month(FoodCost.of(ledger, m), ledger.entries(Waste.class, m.atDay(1), m.atEndOfMonth()).stream()
@@ -54,7 +61,7 @@ public record BoardFacts(List<Month> months, List<Planned> plans, int weeks, Act
         List<Planned> plans = posted.stream().map(p -> new Planned(p.week, p.expected, taken.getOrDefault(p.week, 0L), p.minutes)).toList();
         int weeks = (int) (IsoWeek.of(to).monday().toEpochDay() - IsoWeek.of(from).monday().toEpochDay()) / 7 + 1;
         List<String> unpriced = new ArrayList<>();
-        List<MenuMix.Sold> sold = sold(sales, prices(ledger.entries(Receipt.class, from, to)), uses, unpriced);
+        List<MenuMix.Sold> sold = sold(sales, prices(ledger.entries(Receipt.class, from, to)), otherwise, uses, unpriced);
         return new BoardFacts(months, plans, weeks, actual(ledger.entries(Left.class, from, to)), MenuMix.of(sold, MenuMix.USUAL), unpriced);
     }
 
@@ -85,7 +92,9 @@ public record BoardFacts(List<Month> months, List<Planned> plans, int weeks, Act
         return prices;
     }
 
-    private static List<MenuMix.Sold> sold(List<Sale> sales, Map<String, Ratio> prices, DishSpread.Uses uses, List<String> unpriced) {
+    private static List<MenuMix.Sold> sold(List<Sale> sales, Map<String, Ratio> paid,
+            Function<String, Optional<Ratio>> otherwise, DishSpread.Uses uses, List<String> unpriced) {
+        Map<String, Ratio> prices = new TreeMap<>(paid);
         Map<String, long[]> dishes = new TreeMap<>();
         sales.stream().filter(s -> s.dish().isPresent()).forEach(s -> {
             long[] sum = dishes.computeIfAbsent(s.dish().orElseThrow(), k -> new long[2]);
@@ -95,6 +104,7 @@ public record BoardFacts(List<Month> months, List<Planned> plans, int weeks, Act
         List<MenuMix.Sold> sold = new ArrayList<>();
         dishes.forEach((dish, sum) -> {
             Map<String, Ratio> grams = uses.perPortion(dish);
+            grams.keySet().forEach(item -> otherwise.apply(item).ifPresent(price -> prices.putIfAbsent(item, price)));
             if (grams.isEmpty() || sum[0] <= 0 || !prices.keySet().containsAll(grams.keySet())) {
                 unpriced.add(dish);
                 return;

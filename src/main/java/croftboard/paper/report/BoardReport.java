@@ -117,7 +117,7 @@ public final class BoardReport {
         blocks.add(new Block.Heading(1, "Menu mix"));
         MenuMix mix = board.mix();
         if (mix.dishes().isEmpty()) {
-            say("No dish was sold for which every ingredient was bought in these days.");
+            say("No dish was sold whose ingredients all have a price.");
             return;
         }
         List<Block.Row> rows = new ArrayList<>();
@@ -125,16 +125,16 @@ public final class BoardReport {
             List<MenuMix.Dish> here = mix.dishes().stream().filter(d -> d.word().equals(word)).toList();
             long units = here.stream().mapToLong(d -> d.sold().units()).sum();
             rows.add(Block.Row.of(MembersReport.sentence(word), Integer.toString(here.size()), portions(units),
-                    String.join("; ", here.stream().limit(3).map(d -> called.recipe(d.sold().dish())).toList())));
+                    String.join("; ", here.stream().limit(1).map(d -> called.recipe(d.sold().dish())).toList())));
         }
-        blocks.add(new Block.Table(List.of(Block.Column.words("What the method says", 22), Block.Column.figure("Dishes", 8),
-                Block.Column.figure("Portions", 10), Block.Column.words("Sold most of these", 52)), rows));
+        blocks.add(new Block.Table(List.of(Block.Column.words("Class", 24), Block.Column.figure("Dishes", 8),
+                Block.Column.figure("Portions", 10), Block.Column.words("Sold most", 56)), rows));
         say("Popular: more than " + Percent.of(mix.popular()) + " of an even share of portions, here more than "
                 + mix.threshold().over(1000).toDecimal(1) + ". Earns: more than the average margin of a portion, "
                 + dollars(mix.average().round()) + ". Popular and earns: keep; popular only: raise price or cut cost; earns only: promote;"
-                + " neither: drop, unless it keeps a promise. Margin: money taken less the recipe's ingredients at the average price paid."
+                + " neither: drop, unless it keeps a promise. Margin: money taken less the recipe's ingredients at the average price paid, or the book's cheapest where none was bought."
                 + (board.unpriced().isEmpty() ? "" : " " + board.unpriced().size()
-                        + " dishes are left out: something in them was not bought in these days."));
+                        + " dishes are left out: something in them has no price."));
     }
 
     /** Everything in the report as tables. */

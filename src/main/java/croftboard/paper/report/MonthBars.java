@@ -15,6 +15,7 @@ final class MonthBars {
     private static final int HIGH = 160;
     private static final int LEFT = 44;
     private static final int TOP = 24;
+    private static final double GAP = 3.5;
     private static final int FLOOR = 122;
     private final StringBuilder svg = new StringBuilder();
     private final int scale;
@@ -34,9 +35,11 @@ final class MonthBars {
         svg.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%dmm\" height=\"%.1fmm\" "
                 + "viewBox=\"0 0 %d %d\" font-family=\"DejaVu Sans, sans-serif\">", 176, 176.0 * HIGH / WIDE, WIDE, HIGH));
         for (int percent = 0; percent <= scale; percent += scale > 40 ? 20 : 10) {
-            line(LEFT, y(percent / 100.0), WIDE, y(percent / 100.0), 0.3);
-            text(LEFT - 6, y(percent / 100.0) + 4, 12, "end", percent + " %");
+            line(LEFT - 4, y(percent / 100.0), LEFT, y(percent / 100.0), 1);
+            text(LEFT - 8, y(percent / 100.0) + 4, 12, "end", percent + " %");
         }
+        line(LEFT, FLOOR, WIDE, FLOOR, 1);
+        line(LEFT, TOP, LEFT, FLOOR, 1);
         double step = (WIDE - LEFT) / (double) months.size();
         for (int i = 0; i < months.size(); i++) {
             month(months.get(i), LEFT + i * step, step, months.size() > 14, i);
@@ -54,34 +57,51 @@ final class MonthBars {
         if (m.month().getMonthValue() == 1 || index == 0) {
             text(x + step / 2, FLOOR + 31, 12, "middle", Integer.toString(m.month().getYear()));
         }
+        double target = m.target().map(t -> y(clip(t))).orElse(Double.NaN);
         m.money().share().ifPresent(s -> {
-            double share = clip(s);
-            double high = clip(m.money().high().orElse(s));
-            svg.append(String.format(Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>", left, y(share), wide,
-                    FLOOR - y(share)));
-            if (high > share) {
-                svg.append(String.format(Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"none\" "
-                        + "stroke=\"#000\" stroke-width=\"1.2\"/>", left + 0.6, y(high), wide - 1.2, y(share) - y(high)));
+            double share = y(clip(s));
+            double high = y(clip(m.money().high().orElse(s)));
+            bar(left, wide, share, FLOOR, target);
+            if (high < share) {
+                outline(left, wide, high, share, target);
             }
             if (!many) {
-                figure(x + step / 2, y(Math.max(high, m.target().map(MonthBars::clip).orElse(0.0))) - 5,
+                text(x + step / 2, Math.min(high, m.target().isPresent() ? target : high) - 5, 12, "middle",
                         s.times(100).toDecimal(0).toPlainString());
             }
         });
-        m.target().ifPresent(t -> target(x, step, y(clip(t))));
+        if (m.target().isPresent()) {
+            line(x + 2, target, x + step - 2, target, 2.6);
+        }
     }
 
-    /** On white, so that no line runs through it. */
-    private void figure(double x, double y, String words) {
-        svg.append(String.format(Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"22\" height=\"12\" fill=\"#fff\"/>", x - 11, y - 10.5));
-        text(x, y, 12, "middle", words);
+    /** Black, with free room around the target's line, so that it shows. */
+    private void bar(double left, double wide, double top, double bottom, double target) {
+        if (target > top - GAP && target < bottom + GAP) {
+            black(left, wide, top, target - GAP);
+            black(left, wide, target + GAP, bottom);
+        } else {
+            black(left, wide, top, bottom);
+        }
     }
 
-    /** White around it, so that it shows on black. */
-    private void target(double x, double step, double y) {
-        svg.append(String.format(Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"7\" fill=\"#fff\"/>", x + 2, y - 3.5,
-                step - 4));
-        line(x + 2, y, x + step - 2, y, 2.6);
+    private void black(double left, double wide, double top, double bottom) {
+        if (bottom > top) {
+            svg.append(String.format(Locale.ROOT, "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>", left, top, wide,
+                    bottom - top));
+        }
+    }
+
+    private void outline(double left, double wide, double top, double bottom, double target) {
+        double right = left + wide - 0.6;
+        line(left, top, left + wide, top, 1.2);
+        for (double x : new double[] {left + 0.6, right}) {
+            boolean cut = target > top && target < bottom;
+            line(x, top, x, cut ? Math.max(top, target - GAP) : bottom, 1.2);
+            if (cut) {
+                line(x, Math.min(bottom, target + GAP), x, bottom, 1.2);
+            }
+        }
     }
 
     private static double clip(Ratio share) {
