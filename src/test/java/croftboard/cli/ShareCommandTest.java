@@ -70,7 +70,7 @@ class ShareCommandTest {
 
     @Test
     void otherDefinition_isAskedForByName_andHasNoTarget() {
-        assertThat(share("--definition", "within-100").out()).contains("50.3 % local", "not the one in force").doesNotContain("Target");
+        assertThat(share("--definition", "within-100").out().replaceAll("\\s+", " ")).contains("50.3 % local", "not the one in force").doesNotContain("Target");
         Desk.Run wrong = share("--definition", "within-99");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err()).contains("within-99: there is no such definition -> near-150, in-state, state-or-400");

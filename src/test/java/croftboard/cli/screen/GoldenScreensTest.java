@@ -22,7 +22,7 @@ class GoldenScreensTest {
     @CsvSource({"headline,80", "headline,120", "menu,80", "menu,120", "orders,80", "orders,120", "prep,80", "prep,120",
         "money,80", "money,120", "coverage,80", "coverage,120", "share,80", "share,120", "proof,80", "proof,120",
         "scale,80", "scale,120", "ledger-share,80", "ledger-share,120", "ledger-share-by,80", "ledger-share-by,120", "ledger-share-trail,80",
-        "ledger-share-trail,120"})
+        "ledger-share-trail,120", "food-cost,80", "food-cost,120", "grower-season,80", "grower-season,120"})
     void screen_isAsItWasRead(String name, int width) throws IOException {
         String text = Screens.text(Screens.of(BOOK).get(name), width);
         Path file = FOLDER.resolve(name + "-" + width + ".txt");

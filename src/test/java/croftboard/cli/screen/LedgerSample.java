@@ -8,11 +8,13 @@ import croftboard.ledger.Receipt;
 import croftboard.ledger.Transfer;
 import croftboard.ledger.file.PublishedDefinitions;
 import croftboard.ledger.share.Definitions;
+import croftboard.ledger.share.FoodCost;
 import croftboard.ledger.share.LedgerBuilder;
 import croftboard.ledger.share.Period;
 import croftboard.ledger.share.Share;
 import croftboard.ledger.share.Target;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,6 +45,11 @@ public final class LedgerSample {
     private static Origin origin(Book book, String vendor, String item) {
         return Origin.of(book.vendor(vendor), book.vendor(vendor).offers().stream().filter(o -> o.item().equals(item)).findFirst()
                 .orElseThrow(), book.vendors());
+    }
+
+    static FoodCost cost() {
+        return new FoodCost(YearMonth.of(2027, 8), Optional.of(new FoodCost.Stock(LocalDate.of(2027, 7, 31), 64_000, 41, 0)), 512_300, 1_850,
+                2_500, 2_000, 5_000, Optional.of(new FoodCost.Stock(LocalDate.of(2027, 8, 24), 58_000, 39, 2)), 1_498_000);
     }
 
     static SharesShown shares(Book book) {

@@ -2,10 +2,12 @@ package croftboard.cli.screen;
 
 import croftboard.book.Book;
 import croftboard.cli.SamplePlan;
+import croftboard.ledger.share.GrowerSeason;
 import croftboard.measure.Ratio;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
 import croftboard.plan.WeekPlan;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -36,6 +38,9 @@ final class Screens {
         all.put("ledger-share", new LedgerShareScreen(shares)::print);
         all.put("ledger-share-by", new ShareGroups(shares)::print);
         all.put("ledger-share-trail", new ShareTrail(shares)::print);
+        all.put("food-cost", new FoodCostScreen(LedgerSample.cost(), Optional.empty())::print);
+        all.put("grower-season", new GrowerScreen(book, GrowerSeason.of(LedgerSample.ledger(book), "hollow-brook",
+                LocalDate.of(2027, 8, 1), LocalDate.of(2027, 8, 14)))::print);
         return all;
     }
 

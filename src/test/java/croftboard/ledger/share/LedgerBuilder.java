@@ -85,7 +85,8 @@ public final class LedgerBuilder {
     }
 
     public void credit(String day, Credit.Step step, long cents, Optional<Long> receipt) {
-        add(new Credit(next(), LocalDate.parse(day), "hollow", receipt, step, cents, "short"));
+        String vendor = receipt.map(id -> ((Receipt) entries.get(Math.toIntExact(id) - 1)).vendor()).orElse("hollow");
+        add(new Credit(next(), LocalDate.parse(day), vendor, receipt, step, cents, "short"));
     }
 
     public void transfer(String day, Transfer.Way way, long cents) {
