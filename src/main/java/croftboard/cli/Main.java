@@ -76,7 +76,21 @@ public final class Main {
         commands.put("exposure", () -> new ExposureCommand(setting, tools));
         commands.put("compare", () -> new CompareCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("coverage", () -> new CoverageCommand(setting, tools));
+        commands.put("notice", () -> new NoticeCommand(setting, tools));
+        commands.put("reply", () -> new ReplyCommand(setting, tools));
+        commands.put("season", () -> new SeasonCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
+        commands.put("learn", () -> new LearnCommand(setting, tools));
+        commands.put("forecast", () -> new ForecastCommand(setting, tools));
+        commands.put("backtest", () -> new BacktestCommand(setting, tools));
+        commands.put("look-back", () -> new LookBackCommand(setting, tools));
+        commands.put("share", () -> new ShareCommand(setting, tools));
+        commands.put("report", () -> new ReportCommand(setting, tools));
+        commands.put("food-cost", () -> new FoodCostCommand(setting, tools));
+        commands.put("grower-season", () -> new GrowerSeasonCommand(setting, tools));
+        commands.put("receive", () -> new ReceiveCommand(setting, tools));
+        commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;
     }
 

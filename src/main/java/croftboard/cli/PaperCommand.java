@@ -6,6 +6,7 @@ import croftboard.paper.OrderKey;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
+import croftboard.paper.ahead.AheadContext;
 import croftboard.paper.file.Packet;
 import croftboard.paper.file.PaperFormat;
 import croftboard.paper.served.HomeCards;
@@ -13,6 +14,7 @@ import croftboard.plan.WeekPlan;
 import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationRef;
 import croftboard.plan.file.WeekNotes;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -42,13 +44,16 @@ import picocli.CommandLine.Spec;
 final class PaperCommand implements Callable<Integer> {
     private static final int SHOWN_LINES = 12;
 
-    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.Plan.class,
-            description = "such as 2027-W33 (the current version) or 2027-W33@2")
+    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.PlanOrRotation.class,
+            description = "such as 2027-W33 (the current version) or 2027-W33@2; or a rotation such as 2027-W36..2027-W39: its"
+                    + " wall sheet, crop use and tables")
+    private Typed.PlanWord meant;
     private PlanRef ref;
 
     @Option(names = "--sheet", paramLabel = "NAME", split = ",", converter = Typed.Sheets.class,
             description = "only these, with commas between: order, order-calendar, prep, pull, batch, production, label, "
-                    + "case-card, coverage, members, home-card, log, function (default: all but home-card)")
+                    + "case-card, coverage, members, home-card, log, function (default: all but home-card); of a "
+                    + "rotation: wall, crops")
     private List<SheetKind> sheets = List.of();
 
     @Option(names = "--day", paramLabel = "DAY", converter = Typed.Day.class,
@@ -87,6 +92,13 @@ final class PaperCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Book book = at.read(tools.books());
+        if (meant.rotation().isPresent()) {
+            return rotation(book, meant.rotation().get());
+        }
+        ref = meant.plan().orElseThrow();
+        sheets.stream().filter(SheetKind::ofARotation).findFirst().ifPresent(k -> {
+            throw new WrongUse("--sheet " + k + ": made of several weeks, not of one -> name a rotation such as 2027-W36..2027-W39");
+        });
         if (vendor != null && !book.vendors().containsKey(vendor)) {
             throw new WrongUse("--vendor " + vendor + ": no vendor has this id -> "
                     + String.join(", ", book.vendors().keySet()));
@@ -110,6 +122,17 @@ final class PaperCommand implements Callable<Integer> {
         return context.plan().complete() ? Exit.DONE : Exit.INCOMPLETE;
     }
 
+    private int rotation(Book book, RotationRef rotation) {
+        if (day != null || vendor != null || dish != null) {
+            throw new WrongUse("--day, --vendor and --dish are of one week's sheets -> name a week of " + rotation.span());
+        }
+        AheadContext context = new KeptRotation(at, rotation).context(book, setting);
+        PrintWriter to = spec.commandLine().getOut();
+        to.print(new RotationPaper(context, Set.copyOf(sheets), format).write(at.folder(), Optional.ofNullable(out), setting.page()));
+        to.flush();
+        return context.rotation().complete() ? Exit.DONE : Exit.INCOMPLETE;
+    }
+
     /** Home cards are many pages that nobody hangs up: they are made when they are asked for. */
     private Set<SheetKind> kinds() {
         if (!sheets.isEmpty()) {
@@ -118,7 +141,13 @@ final class PaperCommand implements Callable<Integer> {
         if (dish != null) {
             return EnumSet.of(SheetKind.HOME_CARD);
         }
-        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD));
+        return vendor != null ? EnumSet.of(SheetKind.ORDER) : allButHomeCards();
+    }
+
+    private static Set<SheetKind> allButHomeCards() {
+        Set<SheetKind> kinds = SheetKind.ofAWeek();
+        kinds.remove(SheetKind.HOME_CARD);
+        return kinds;
     }
 
     private PaperContext context(Book book) {

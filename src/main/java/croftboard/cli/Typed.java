@@ -1,8 +1,10 @@
 package croftboard.cli;
 
+import croftboard.cli.screen.SeasonScreen;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.paper.SheetKind;
 import croftboard.paper.file.PaperFormat;
 import croftboard.plan.file.PlanRef;
@@ -11,6 +13,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -72,6 +75,31 @@ final class Typed {
         public PlanRef convert(String text) {
             return PlanRef.parse(text).orElseThrow(() -> new TypeConversionException(
                     "'" + text + "' is no plan -> a week such as 2027-W33, or one version of it such as 2027-W33@2"));
+        }
+    }
+
+    /** Weeks that follow each other; a single week and a month are such too. */
+    static final class Span implements ITypeConverter<WeekSpan> {
+        private static final int MOST = 53;
+
+        @Override
+        public WeekSpan convert(String text) {
+            Optional<WeekSpan> span = WeekSpan.parse(text);
+            if (span.isEmpty() && !text.contains("..")) {
+                FromWeek from = new Weeks().convert(text);
+                return WeekSpan.of(from.first(), from.weeks().orElse(1));
+            }
+            return span.filter(s -> s.weeks().size() <= MOST).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no span of weeks -> such as 2027-W36..2027-W39, the earlier week first, at most " + MOST + " weeks"));
+        }
+    }
+
+    /** A rotation by its weeks. */
+    static final class RotationName implements ITypeConverter<RotationRef> {
+        @Override
+        public RotationRef convert(String text) {
+            return RotationRef.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no rotation -> its weeks such as 2027-W36..2027-W39, or one version such as 2027-W36..2027-W39@2"));
         }
     }
 
@@ -143,6 +171,13 @@ final class Typed {
         }
     }
 
+    static final class SeasonPart implements ITypeConverter<SeasonScreen.Part> {
+        @Override
+        public SeasonScreen.Part convert(String text) {
+            return oneOf(SeasonScreen.Part.values(), text);
+        }
+    }
+
     static final class FormatWord implements ITypeConverter<Format> {
         @Override
         public Format convert(String text) {
@@ -192,6 +227,42 @@ final class Typed {
                 throw new TypeConversionException("'" + text + "' is no number of servings -> 1 to " + MOST);
             }
             return Integer.parseInt(text.trim());
+        }
+    }
+
+    static final class Date implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no date -> year, month, day, such as 2027-08-19");
+            }
+        }
+    }
+
+    static final class Month implements ITypeConverter<YearMonth> {
+        @Override
+        public YearMonth convert(String text) {
+            try {
+                return YearMonth.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no month -> a year and a month, such as 2027-08");
+            }
+        }
+    }
+
+    static final class By implements ITypeConverter<ShareBy> {
+        @Override
+        public ShareBy convert(String text) {
+            return oneOf(ShareBy.values(), text);
+        }
+    }
+
+    static final class Readers implements ITypeConverter<ReportFor> {
+        @Override
+        public ReportFor convert(String text) {
+            return oneOf(ReportFor.values(), text);
         }
     }
 

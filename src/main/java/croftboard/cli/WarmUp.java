@@ -115,7 +115,7 @@ final class WarmUp {
         try {
             Path folder = Files.createTempDirectory("croftboard");
             try {
-                Packet.write(context, folder, SheetMakers.make(context, EnumSet.allOf(SheetKind.class)), Set.of(), PaperFormat.PDF);
+                Packet.write(context, folder, SheetMakers.make(context, SheetKind.ofAWeek()), Set.of(), PaperFormat.PDF);
             } finally {
                 try (Stream<Path> all = Files.walk(folder)) {
                     all.sorted(Comparator.reverseOrder()).forEach(p -> p.toFile().delete());

@@ -63,6 +63,11 @@ public record PaperContext(Book book, WeekPlan plan, int version, boolean posted
         return plan.week() + "@" + version;
     }
 
+    public Origin origin() {
+        return new Origin(book, planName(), posted ? "" : " draft, not posted", plan.fingerprint(), plan.missing().size(), printed,
+                notSent, doubtful);
+    }
+
     /** The orders that bring what these uses take: every order of the flow's delivery that holds the item. */
     public Set<OrderKey> behind(Predicate<WeekPlan.Flow> uses) {
         Set<OrderKey> keys = new TreeSet<>();

@@ -1,7 +1,9 @@
 package croftboard.paper.file;
 
+import croftboard.paper.Origin;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
+import croftboard.paper.SheetKind;
 import croftboard.paper.Typeface;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,12 +17,21 @@ final class HtmlPages {
     private static final String STYLE = resource("/paper/sheet.css");
     /** Part of a line that words are taken to need no more than. */
     private static final double SPARE = 0.98;
-    private final PaperContext context;
-    private final Foot foot;
+    private final String size;
+    private final Imprint foot;
 
     HtmlPages(PaperContext context) {
-        this.context = context;
-        this.foot = new Foot(context);
+        this(context.origin());
+    }
+
+    HtmlPages(Origin from) {
+        this(from.book().kitchen().paper(), new Foot(from));
+    }
+
+    /** @param size of paper: letter or a4 */
+    HtmlPages(String size, Imprint foot) {
+        this.size = size;
+        this.foot = foot;
     }
 
     private static String resource(String name) {
@@ -36,7 +47,7 @@ final class HtmlPages {
     }
 
     String forPaper(String title, List<Sheet> sheets) {
-        return document(title, sheets, PageStyle.paper(context.book().kitchen().paper()), true);
+        return document(title, sheets, PageStyle.paper(size), true);
     }
 
     private String document(String title, List<Sheet> sheets, String pages, boolean paper) {
@@ -50,7 +61,8 @@ final class HtmlPages {
     private void sheet(Markup out, Sheet sheet, boolean paper) {
         Optional<String> told = foot.told(sheet);
         Sheet.Look look = sheet.look();
-        String page = look.bare() ? "bare" : (look.landscape() ? "wide" : "tall") + (told.isPresent() ? "-told" : "");
+        boolean wall = sheet.kind() == SheetKind.WALL;
+        String page = look.bare() ? "bare" : (wall ? "wall" : look.landscape() ? "wide" : "tall") + (told.isPresent() ? "-told" : "");
         out.raw("\n").open("section", "id", sheet.id(), "class", page + " t" + look.type());
         if (!look.bare()) {
             told.ifPresent(t -> out.element("div", t, "class", "told"));
@@ -60,7 +72,7 @@ final class HtmlPages {
             out.open("h1").lines(Visible.of(sheet.title())).close("h1");
             sheet.under().forEach(u -> out.open("p", "class", "under").lines(Visible.of(u)).close("p"));
         }
-        double width = PageStyle.width(context.book().kitchen().paper(), look.landscape());
+        double width = wall ? PageStyle.wallWidth(size) : PageStyle.width(size, look.landscape());
         new HtmlBlocks(out, width / look.type() * SPARE).all(sheet.blocks());
         if (!paper) {
             foot(out, sheet, false);

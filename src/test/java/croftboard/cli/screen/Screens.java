@@ -1,13 +1,24 @@
 package croftboard.cli.screen;
 
 import croftboard.book.Book;
+import croftboard.book.Reply;
 import croftboard.cli.SampleAnswers;
 import croftboard.cli.SamplePlan;
+import croftboard.cli.SampleRotation;
+import croftboard.measure.Cents;
+import croftboard.ledger.share.GrowerSeason;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.need.CheapestPrices;
 import croftboard.need.ScaledRecipe;
 import croftboard.plan.Rotation;
+import croftboard.plan.RotationChange;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.ahead.MonthCoverage;
+import croftboard.plan.ahead.Notice;
+import croftboard.plan.ahead.PlannedWeek;
+import croftboard.plan.ahead.Season;
+import croftboard.plan.ahead.SeasonReading;
 import croftboard.plan.file.RotationFile;
 import croftboard.plan.file.RotationReading;
 import java.io.IOException;
@@ -15,10 +26,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import croftboard.plan.ask.Comparison;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** Every screen there is, by name. */
@@ -42,8 +56,16 @@ final class Screens {
         all.put("scale", new ScaleScreen(book, ScaledRecipe.tree(book, book.recipe("lentil-bake"),
                 ScaledRecipe.batchesForPortions(book.recipe("lentil-bake"), Ratio.of(120))),
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
+        ahead(book, all);
         answers(book).forEach((name, screen) -> all.put(name, screen::print));
         all.put("rotation", page -> rotation(book, page));
+        SharesShown shares = LedgerSample.shares(book);
+        all.put("ledger-share", new LedgerShareScreen(shares)::print);
+        all.put("ledger-share-by", new ShareGroups(shares)::print);
+        all.put("ledger-share-trail", new ShareTrail(shares)::print);
+        all.put("food-cost", new FoodCostScreen(LedgerSample.cost(), Optional.empty())::print);
+        all.put("grower-season", new GrowerScreen(book, GrowerSeason.of(LedgerSample.ledger(book), "hollow-brook",
+                LocalDate.of(2027, 8, 1), LocalDate.of(2027, 8, 14)))::print);
         return all;
     }
 
@@ -81,6 +103,38 @@ final class Screens {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Made of a rotation. */
+    private static void ahead(Book book, Map<String, Consumer<Page>> all) {
+        Rotation rotation = SampleRotation.of(book);
+        all.put("month-coverage", new MonthCoverageScreen(book, MonthCoverage.of(book, WeekSpan.of(SamplePlan.WEEK, 3),
+                rotation.weeks().stream().map(w -> new PlannedWeek(w.plan(), "rotation " + rotation.span())).toList()))::print);
+        Season season = SeasonReading.of(book, WeekSpan.of(SamplePlan.WEEK, 3),
+                rotation.weeks().stream().map(w -> new PlannedWeek(w.plan(), "rotation " + rotation.span())).toList());
+        all.put("season", page -> {
+            SeasonScreen.head(season, page);
+            for (SeasonScreen.Part part : SeasonScreen.Part.values()) {
+                new SeasonScreen(book, season, part).print(page);
+            }
+        });
+        List<Notice> notices = Notice.all(book, rotation).stream().filter(n -> !n.vendor().equals("mill-run-depot")).toList();
+        all.put("notice", new NoticeScreen(book, rotation.span() + "@1", notices)::print);
+        all.put("reply", new ReplyScreen(book, reply(notices.get(0)), notices.get(0), change(rotation))::print);
+    }
+
+    private static Reply reply(Notice notice) {
+        return new Reply("answer.csv", "2027-W33..2027-W34@1", notice.vendor(), notice.rows().stream().map(r -> new Reply.Row(2, r.item(), r.pack(),
+                r.week(), r.item().equals("carrot") ? OptionalInt.of(2) : OptionalInt.empty(), r.item().equals("carrot")
+                        ? Optional.of(new Cents(2_300)) : Optional.empty(), r.item().equals("carrot") ? "ground too wet to dig" : "")).toList());
+    }
+
+    private static RotationChange change(Rotation rotation) {
+        WeekPlan was = rotation.weeks().get(0).plan();
+        return new RotationChange(List.of(new RotationChange.Week(was.week(), was, was,
+                List.of(new RotationChange.Dish("thu/cold-salad-1", Optional.of("carrot-slaw"), Optional.of("chickpea-salad"))),
+                List.of(new RotationChange.Packs("hollow-brook", "carrot", "25 lb sack", 4, 2, -4_000),
+                        new RotationChange.Packs("mill-run-depot", "chickpea", "25 lb bag", 1, 2, 3_600)))), 669_000, 664_200);
     }
 
     static String text(Consumer<Page> screen, int width) {
