@@ -5,10 +5,10 @@ import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanReading;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
-import java.util.Optional;
 import croftboard.plan.file.RotationReading;
 import croftboard.plan.file.RotationRef;
 import croftboard.plan.file.RotationStore;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Plans that are kept in a book. */

@@ -41,7 +41,7 @@ final class ShortCommand implements Callable<Integer> {
     private LocalDateTime now;
 
     @Option(names = "--time", paramLabel = "TIME", converter = Typed.Time.class,
-            description = "how long to look for a better way out (default: 12s)")
+            description = "how long to look for a better way out (default: 11s)")
     private Duration time;
 
     @Option(names = "--steps", paramLabel = "N",
@@ -96,7 +96,7 @@ final class ShortCommand implements Callable<Integer> {
         croftboard.sourcing.Natives.startLoading();
         Book book = at.read(tools.books());
         return new ShortRun(setting, tools, at.folder(), spec.commandLine().getOut(), spec.commandLine().getErr()).run(book,
-                new ShortRun.Asked(ref, changes, file, Optional.ofNullable(now), time == null ? Duration.ofSeconds(12) : time,
+                new ShortRun.Asked(ref, changes, file, Optional.ofNullable(now), time == null ? Duration.ofSeconds(11) : time,
                         steps == null ? OptionalLong.empty() : OptionalLong.of(steps), seed, dryRun, accept, format));
     }
 }

@@ -117,30 +117,42 @@ final class MonthSolver {
         take(all.menu(), all.orders());
     }
 
-    /** Two searches side by side, each with its orders; then from each, menu and orders together. */
-    private void search(int[] start, ExecutorService threads) {
+    /** Two searches side by side, each with its orders, again from the best of them; then menu and orders together. */
+    private void search(int[] greedy, ExecutorService threads) {
+        List<Run> last = List.of();
+        for (int wave = 0; wave < budget.waves() && !stop.getAsBoolean(); wave++) {
+            last = wave(wave == 0 || !best.complete() ? greedy : best.choice(), wave, threads);
+        }
+        if (!JointSearch.suits(problem) || budget.jointTries() + budget.jointMillis() == 0) {
+            return;
+        }
+        listener.doing("menus and orders of all weeks together");
+        double worth = localWorth;
+        List<CompletableFuture<Together>> together = new ArrayList<>();
+        for (Run from : last) {
+            long own = seed + 1_000L * together.size();
+            together.add(CompletableFuture.supplyAsync(() -> together(from, worth, own), threads));
+        }
+        together.forEach(t -> take(t.join().choice, t.join().orders));
+    }
+
+    private List<Run> wave(int[] start, int wave, ExecutorService threads) {
         MenuSearch.Effort effort = new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         double worth = localWorth;
         List<CompletableFuture<Run>> runs = new ArrayList<>();
-        List<CompletableFuture<Together>> together = new ArrayList<>();
         for (int n = 0; n < SIDE_BY_SIDE; n++) {
-            long own = seed + 1_000L * n;
-            CompletableFuture<Run> run = CompletableFuture.supplyAsync(() -> {
+            long own = seed + 10_000L * wave + 1_000L * n;
+            runs.add(CompletableFuture.supplyAsync(() -> {
                 MenuSearch.Found menu = new MenuSearch(problem, worth).search(start, own, effort, stop);
                 return new Run(menu, new Sourcing(problem, worth).search(menu.choice(), own, budget.rounds(), stop));
-            }, threads);
-            runs.add(run);
-            if (JointSearch.suits(problem) && budget.jointTries() + budget.jointMillis() > 0) {
-                together.add(run.thenApplyAsync(from -> together(from, worth, own), threads));
-            }
+            }, threads));
         }
-        for (CompletableFuture<Run> r : runs) {
-            Run run = r.join();
+        List<Run> done = runs.stream().map(CompletableFuture::join).toList();
+        done.forEach(run -> {
             listener.searched(run.menu, run.orders);
             take(run.menu.choice(), run.orders);
-        }
-        listener.doing("menus and orders of all weeks together");
-        together.forEach(t -> take(t.join().choice, t.join().orders));
+        });
+        return done;
     }
 
     private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }

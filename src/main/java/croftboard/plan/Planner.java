@@ -38,7 +38,7 @@ public final class Planner {
         }
         Budget budget = Budget.of(request.time(), request.steps());
         if (request.rotation().isPresent() && !request.prove()) {
-            return fromRotation(request, built, budget, request.rotation().get());
+            return fromRotation(request, built, problem, budget, request.rotation().get());
         }
         int[] start = StartMenu.of(built.problem(), request.from());
         WeekSolver.Listener told = told(request, built, budget);
@@ -48,8 +48,9 @@ public final class Planner {
         return new PlanAnswer.Planned(plan(request, built, budget, solved), request.stop().getAsBoolean());
     }
 
-    private PlanAnswer fromRotation(PlanRequest request, ProblemBuilder.Built built, Budget budget, WeekPlan rotation) {
-        FromRotation from = new FromRotation(built.problem(), rotation.choices(), book.kitchen().promises().change().value());
+    private PlanAnswer fromRotation(PlanRequest request, ProblemBuilder.Built built, WeekProblem week, Budget budget,
+            WeekPlan rotation) {
+        FromRotation from = new FromRotation(week, rotation.choices(), book.kitchen().promises().change().value());
         WeekSolver.Listener told = told(request, built, budget);
         WeekSolver.Solved solved = from.solve(StartMenu.of(built.problem(), request.rotation()),
                 (problem, start) -> new WeekSolver(problem, budget, request.seed(), translated(told, from), request.stop())

@@ -261,11 +261,17 @@ public final class OpenOrders {
             lot[table.day[o]] += packs[o] * table.packMg[o];
         }
         System.arraycopy(toBuy[i], 0, left, 0, left.length);
+        int oldest = 0;
         for (int d = 0; d < left.length; d++) {
-            for (int t = Math.max(0, d - table.life[i]); t <= d && left[d] > 0; t++) {
-                long take = Math.min(lot[t], left[d]);
-                lot[t] -= take;
+            if (left[d] == 0) {
+                continue;
+            }
+            oldest = Math.max(oldest, d - table.life[i]);
+            while (left[d] > 0 && oldest <= d) {
+                long take = Math.min(lot[oldest], left[d]);
+                lot[oldest] -= take;
                 left[d] -= take;
+                oldest += left[d] > 0 ? 1 : 0;
             }
         }
     }

@@ -21,6 +21,8 @@ class RotateCommandTest {
         assertThat(shown.out()).contains("Week 2027-W36").contains("Week 2027-W37");
         assertThat(desk.run("show", "2027-W36..2027-W37", "orders", "--format", "csv").out()).startsWith("week,");
         assertThat(desk.run("show", "2027-W36..2027-W37", "--format", "json").out()).contains("\"valueCents\": ");
+        assertThat(desk.run("compare", "2027-W36..2027-W37@1", "2027-W36..2027-W37").out()).contains("0 dishes differ in the 2 weeks");
+        assertThat(desk.run("compare", "2027-W36..2027-W37", "2027-W36").err()).contains("two plans of weeks, or two rotations");
         Desk.Run again = desk.run("rotate", "2027-W37", "--weeks", "2", "--steps", "60");
         assertThat(again.code()).isEqualTo(2);
         assertThat(again.err().lines()).containsExactly("2027-W37..2027-W38 has weeks of the rotation 2027-W36..2027-W37 -> "

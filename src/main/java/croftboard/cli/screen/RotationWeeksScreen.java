@@ -25,12 +25,12 @@ public final class RotationWeeksScreen implements Screen {
     public void print(Page page) {
         page.heading("Week by week");
         TextTable table = new TextTable(TextTable.Column.mark("week"), TextTable.Column.mark("from"),
-                TextTable.Column.figure("dishes"), TextTable.Column.figure("sales"), TextTable.Column.figure("orders"),
+                TextTable.Column.figure("sales"), TextTable.Column.figure("orders"),
                 TextTable.Column.figure("deliveries"), TextTable.Column.figure("local, %"),
                 TextTable.Column.figure("promises kept"));
         for (Rotation.Week week : shown.rotation().weeks()) {
             WeekPlan p = week.plan();
-            table.row(p.week().toString(), Dates.day(p.week().monday()), Integer.toString(p.choices().size()),
+            table.row(p.week().toString(), Dates.day(p.week().monday()),
                     new Cents(p.account().sales() + p.account().eventSales()).toString(),
                     new Cents(p.account().purchases()).toString(), Integer.toString(p.orders().size()),
                     percent(p.share().low()), Rotation.kept(p) + " of " + p.promises().size());

@@ -76,7 +76,7 @@ public final class RotationChecker {
         Map<String, TreeSet<LocalDate>> starts = new TreeMap<>();
         for (Rotation.Week week : rotation.weeks()) {
             Days days = new Days(book, week.week());
-            for (Slot slot : Slot.all(book, days, java.util.Optional.empty())) {
+            for (Slot slot : Slot.all(book, days, Optional.empty())) {
                 if (slot.free()) {
                     week.plan().menu().stream().filter(r -> r.slot().equals(slot.id())).forEach(r -> r.recipe().ifPresent(
                             d -> starts.computeIfAbsent(d, x -> new TreeSet<>()).add(slot.days().get(0))));

@@ -18,6 +18,12 @@ import croftboard.plan.ahead.Notice;
 import croftboard.plan.ahead.PlannedWeek;
 import croftboard.plan.ahead.Season;
 import croftboard.plan.ahead.SeasonReading;
+import croftboard.plan.file.RotationFile;
+import croftboard.plan.file.RotationReading;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import croftboard.plan.ask.Comparison;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
@@ -50,6 +56,7 @@ final class Screens {
                 new CheapestPrices(book, SamplePlan.WEEK), "for 120 portions")::print);
         ahead(book, all);
         answers(book).forEach((name, screen) -> all.put(name, screen::print));
+        all.put("rotation", page -> rotation(book, page));
         return all;
     }
 
@@ -102,6 +109,23 @@ final class Screens {
                 List.of(new RotationChange.Dish("thu/cold-salad-1", Optional.of("carrot-slaw"), Optional.of("chickpea-salad"))),
                 List.of(new RotationChange.Packs("hollow-brook", "carrot", "25 lb sack", 4, 2, -4_000),
                         new RotationChange.Packs("mill-run-depot", "chickpea", "25 lb bag", 1, 2, 3_600)))), 669_000, 664_200);
+    }
+
+    /** The weeks that stand in a file of the first format. */
+    private static void rotation(Book book, Page page) {
+        try {
+            Rotation rotation = RotationFile.read(Files.readString(Path.of("src/test/resources/rotations/format-1.json")))
+                    .fold(RotationReading.Read::rotation, a -> null, r -> null);
+            RotationShown shown = new RotationShown(book, rotation, Optional.of(1), LocalDateTime.of(2027, 8, 13, 9, 0),
+                    "every must holds and every figure is confirmed.");
+            RotationHeadline.print(shown, page);
+            for (Screen screen : new Screen[] {new RotationWeeksScreen(shown), new VarietyScreen(shown),
+                new RotationMoneyScreen(shown), new RotationProofScreen(shown)}) {
+                screen.print(page);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static String text(Consumer<Page> screen, int width) {
