@@ -81,6 +81,12 @@ public final class Main {
         commands.put("reply", () -> new ReplyCommand(setting, tools));
         commands.put("season", () -> new SeasonCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
+        commands.put("learn", () -> new LearnCommand(setting, tools));
+        commands.put("forecast", () -> new ForecastCommand(setting, tools));
+        commands.put("backtest", () -> new BacktestCommand(setting, tools));
+        commands.put("look-back", () -> new LookBackCommand(setting, tools));
+        commands.put("receive", () -> new ReceiveCommand(setting, tools));
+        commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;
     }
 

@@ -2,6 +2,7 @@ package croftboard.cli;
 
 import croftboard.book.Book;
 import croftboard.book.Nearest;
+import croftboard.cli.screen.Headline;
 import croftboard.cli.screen.Page;
 import croftboard.measure.Cents;
 import croftboard.measure.IsoWeek;
@@ -33,7 +34,7 @@ final class OrderCommand {
         this.book = book;
     }
 
-    private record Found(int version, WeekPlan.Order order) { }
+    private record Found(int version, WeekPlan plan, WeekPlan.Order order) { }
 
     /** @return what to say */
     String sent(IsoWeek week, String vendor, String delivery) {
@@ -42,7 +43,7 @@ final class OrderCommand {
         step(week, found, OrderLife.State.SENT, now, Optional.empty());
         return book.vendor(vendor).name() + " for " + day(found) + ", " + new Cents(found.order.total()) + ": sent." + (
                 found.order.cutOff().isBefore(now) ? " Its cut-off " + found.order.cutOff() + " was past by then: ask whether it"
-                        + " comes; if not, croftboard short " + week + " --change \"" + vendor + " not sent " + day(found) + "\"."
+                        + " comes; if not, croftboard short " + week + " --change \"" + vendor + " not sent " + Headline.day(found.plan, found.order) + "\"."
                         : "");
     }
 
@@ -93,7 +94,7 @@ final class OrderCommand {
                             .map(o -> all.stream().filter(x -> weekday(x).equals(weekday(o))).count() > 1
                                     ? o.delivery().toString() : weekday(o)).toList()));
         }
-        return new Found(version, all.get(0));
+        return new Found(version, plan, all.get(0));
     }
 
     private static String text(Path file) {

@@ -76,7 +76,7 @@ final class ShortCommand implements Callable<Integer> {
 
     /** The sentences that are understood, for the end of the help. */
     static String[] grammar() {
-        List<String> lines = new ArrayList<>(List.of("", "Sentences (days: mon tue wed thu fri sat sun):"));
+        List<String> lines = new ArrayList<>(List.of("", "Sentences (days: mon tue wed thu fri sat sun; a delivery also by its date, such as 2027-08-20):"));
         ChangeGrammar.shapes().forEach(s -> lines.add(("  " + s.shape() + "\n      " + s.means()).replace("%", "%%")));
         return lines.stream().flatMap(String::lines).toArray(String[]::new);
     }

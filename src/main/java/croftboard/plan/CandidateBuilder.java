@@ -4,7 +4,6 @@ import croftboard.book.Book;
 import croftboard.book.Ingredient;
 import croftboard.book.Kitchen;
 import croftboard.book.Recipe;
-import croftboard.book.Seasons;
 import croftboard.forecast.Demand;
 import croftboard.forecast.Newsvendor;
 import croftboard.measure.Ratio;
@@ -81,7 +80,7 @@ final class CandidateBuilder {
     /** @param part production day, then the service days it covers */
     private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part, Map<LocalDate, Ratio> madeBefore) {
         Recipe.Sale sale = dish.sale().orElseThrow();
-        Demand demand = demandOver(line, part, sale.draw());
+        Demand demand = demandOver(line, part, book.seasons().draw(dish));
         double price = sale.price().value();
         double food = portionCents.computeIfAbsent(dish.id(), id -> facts.portionCents(dish)).toDouble();
         double brings = book.kitchen().leftWorth().toDouble() * price;
@@ -110,10 +109,8 @@ final class CandidateBuilder {
     }
 
     private Demand demandOn(Kitchen.ServiceLine line, int day, Ratio draw) {
-        Seasons.LineDemand d = book.seasons().demand().get(line.id());
-        Ratio mean = d.mean().getOrDefault(calendar.weekday(day), Ratio.ZERO).times(draw)
-                .times(book.seasons().demandFactorFor(calendar.week()));
-        return Demand.ofDay(mean.toDouble(), d.cv().toDouble());
+        Ratio mean = book.seasons().expected(line.id(), calendar.weekday(day), calendar.week()).times(draw);
+        return Demand.ofDay(mean.toDouble(), book.seasons().variation(line.id()).toDouble());
     }
 
     private Optional<WeekProblem.Candidate> built(Recipe dish, List<Made> made, long covers, boolean forced) {

@@ -35,7 +35,7 @@ public final class Headline {
             WeekPlan.Order first = shown.doubts().changed().get(0);
             page.say("CHANGED SINCE IT WAS SENT, so the old order comes: " + orders(shown, shown.doubts().changed())
                     + ". Send it again, then: croftboard sent " + shown.plan().week() + " " + first.vendor() + " --delivery "
-                    + day(first) + ".");
+                    + day(shown.plan(), first) + ".");
         }
     }
 
@@ -43,8 +43,8 @@ public final class Headline {
         if (!orders.isEmpty()) {
             WeekPlan.Order first = orders.get(0);
             page.say(what + orders(shown, orders) + ". If it was sent: croftboard sent " + shown.plan().week() + " "
-                    + first.vendor() + " --delivery " + day(first) + "; if not: croftboard short " + shown.plan().week()
-                    + " --change \"" + first.vendor() + " not sent " + day(first) + "\".");
+                    + first.vendor() + " --delivery " + day(shown.plan(), first) + "; if not: croftboard short " + shown.plan().week()
+                    + " --change \"" + first.vendor() + " not sent " + day(shown.plan(), first) + "\".");
         }
     }
 
@@ -53,8 +53,11 @@ public final class Headline {
                 .toList());
     }
 
-    private static String day(WeekPlan.Order order) {
-        return order.delivery().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
+    /** A weekday; the date where the vendor comes on that weekday twice. */
+    public static String day(WeekPlan plan, WeekPlan.Order order) {
+        boolean twice = plan.orders().stream().anyMatch(o -> o.vendor().equals(order.vendor())
+                && !o.delivery().equals(order.delivery()) && o.delivery().getDayOfWeek() == order.delivery().getDayOfWeek());
+        return twice ? order.delivery().toString() : order.delivery().getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
     }
 
     private static String version(Shown shown) {

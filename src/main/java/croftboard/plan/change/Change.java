@@ -3,11 +3,12 @@ package croftboard.plan.change;
 import croftboard.measure.Amount;
 import croftboard.measure.Cents;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * One fact that differs from what a plan was made with. Days are days of the plan's week; a delivery of the week before is
- * named by its weekday as well, as far as only one delivery of the order fits.
+ * One fact that differs from what a plan was made with. Days are days of the plan's week; a delivery is named by its weekday,
+ * or by its date where a vendor comes on that weekday of the week before as well.
  */
 public sealed interface Change {
     <T> T to(Listener<T> listener);
@@ -17,8 +18,20 @@ public sealed interface Change {
         return to(new ChangeSentence());
     }
 
+    /** Which delivery is meant. @param date empty: the one that comes on that weekday */
+    record DeliveryDay(DayOfWeek weekday, Optional<LocalDate> date) {
+        public boolean is(LocalDate delivery) {
+            return date.map(delivery::equals).orElse(delivery.getDayOfWeek() == weekday);
+        }
+
+        /** Whether both may mean the same delivery. */
+        public boolean meets(DeliveryDay other) {
+            return weekday == other.weekday && (date.isEmpty() || other.date.isEmpty() || date.equals(other.date));
+        }
+    }
+
     /** A vendor brings so many packs of what was ordered, in place of the number ordered. @param day empty: the one order that holds it */
-    record Got(String vendor, String item, Optional<DayOfWeek> day, int packs) implements Change {
+    record Got(String vendor, String item, Optional<DeliveryDay> day, int packs) implements Change {
         @Override
         public <T> T to(Listener<T> listener) {
             return listener.got(this);
@@ -26,7 +39,7 @@ public sealed interface Change {
     }
 
     /** A delivery comes later in the week. */
-    record Late(String vendor, DayOfWeek day, DayOfWeek until) implements Change {
+    record Late(String vendor, DeliveryDay day, DayOfWeek until) implements Change {
         @Override
         public <T> T to(Listener<T> listener) {
             return listener.late(this);
@@ -34,7 +47,7 @@ public sealed interface Change {
     }
 
     /** A vendor brings nothing. @param day empty: on no day that is still to come */
-    record VendorOut(String vendor, Optional<DayOfWeek> day) implements Change {
+    record VendorOut(String vendor, Optional<DeliveryDay> day) implements Change {
         @Override
         public <T> T to(Listener<T> listener) {
             return listener.vendorOut(this);
@@ -58,7 +71,7 @@ public sealed interface Change {
     }
 
     /** An order was never sent: past its cut-off nothing comes of it. */
-    record NotSent(String vendor, DayOfWeek day) implements Change {
+    record NotSent(String vendor, DeliveryDay day) implements Change {
         @Override
         public <T> T to(Listener<T> listener) {
             return listener.notSent(this);

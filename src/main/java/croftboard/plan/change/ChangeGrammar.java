@@ -6,7 +6,9 @@ import croftboard.book.Nearest;
 import croftboard.measure.Amount;
 import croftboard.measure.Cents;
 import croftboard.measure.Unit;
+import java.time.DateTimeException;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -56,7 +58,8 @@ public final class ChangeGrammar {
 
     private static void form(String shape, String means, String pattern, Reading read) {
         String day = "(mon|tue|wed|thu|fri|sat|sun)";
-        FORMS.add(new Form(new Shape(shape, means), Pattern.compile(pattern.replace("DAY", day)
+        String when = "(mon|tue|wed|thu|fri|sat|sun|\\d{4}-\\d{2}-\\d{2})";
+        FORMS.add(new Form(new Shape(shape, means), Pattern.compile(pattern.replace("DAY", day).replace("WHEN", when)
                 .replace("OFFER", "([^ /]+)/([^ /]+)").replace("WORD", "([^ /]+)").replace("MONEY", "(\\$[0-9.]+)")
                 .replace("SLOT", "([^ /]+/[^ /]+)").replace("SIGNED", "([+-][0-9]{1,5})")
                 .replace("COUNT", "([0-9]{1,5})")), read));
@@ -64,12 +67,12 @@ public final class ChangeGrammar {
 
     private static void supply() {
         form("VENDOR/ITEM got PACKS [DAY]", "the vendor brings so many packs in place of those ordered",
-                "OFFER got COUNT(?: DAY)?", (g, m, f) -> new Change.Got(g.vendor(m.group(1), f), g.item(m.group(2), f),
-                        Optional.ofNullable(m.group(4)).map(ChangeGrammar::day), count(m.group(3), f)));
+                "OFFER got COUNT(?: WHEN)?", (g, m, f) -> new Change.Got(g.vendor(m.group(1), f), g.item(m.group(2), f),
+                        Optional.ofNullable(m.group(4)).map(w -> when(w, f)), count(m.group(3), f)));
         form("VENDOR late DAY until DAY", "the delivery of one day comes on a later one",
-                "WORD late DAY until DAY", (g, m, f) -> new Change.Late(g.vendor(m.group(1), f), day(m.group(2)), day(m.group(3))));
+                "WORD late WHEN until DAY", (g, m, f) -> new Change.Late(g.vendor(m.group(1), f), when(m.group(2), f), day(m.group(3))));
         form("VENDOR not sent DAY", "the order for that delivery was never sent",
-                "WORD not sent DAY", (g, m, f) -> new Change.NotSent(g.vendor(m.group(1), f), day(m.group(2))));
+                "WORD not sent WHEN", (g, m, f) -> new Change.NotSent(g.vendor(m.group(1), f), when(m.group(2), f)));
         form("VENDOR/ITEM price $PRICE", "a pack costs this from now on",
                 "OFFER price MONEY", (g, m, f) -> new Change.Price(g.vendor(m.group(1), f), g.item(m.group(2), f), cents(m.group(3), f)));
         form("VENDOR/ITEM more PACKS at $PRICE DAY", "the vendor has more packs than announced, delivered that day",
@@ -79,7 +82,7 @@ public final class ChangeGrammar {
                 "OFFER take COUNT at MONEY DAY", (g, m, f) -> new Change.Take(g.vendor(m.group(1), f), g.item(m.group(2), f),
                         count(m.group(3), f), cents(m.group(4), f), day(m.group(5))));
         form("VENDOR out [DAY]", "the vendor brings nothing (that day, or at all any more)",
-                "(?:vendor )?WORD out(?: DAY)?", ChangeGrammar::out);
+                "(?:vendor )?WORD out(?: WHEN)?", ChangeGrammar::out);
         form("item ITEM out", "nobody can bring it any more: a crop has failed",
                 "item WORD out", (g, m, f) -> new Change.ItemOut(g.item(m.group(1), f)));
     }
@@ -178,16 +181,30 @@ public final class ChangeGrammar {
 
     private Change out(Matcher m, List<String> faults) {
         String who = m.group(1);
-        Optional<DayOfWeek> day = Optional.ofNullable(m.group(2)).map(ChangeGrammar::day);
+        Optional<Change.DeliveryDay> day = Optional.ofNullable(m.group(2)).map(w -> when(w, faults));
         boolean cook = book.kitchen().cooks().stream().anyMatch(c -> c.id().equals(who));
         boolean equipment = book.kitchen().equipment().stream().anyMatch(e -> e.id().equals(who));
         if ((cook || equipment) && day.isEmpty()) {
             faults.add("on which day -> " + who + " out DAY");
         }
         if (!book.vendors().containsKey(who) && (cook || equipment) && day.isPresent()) {
-            return cook ? new Change.CookOut(who, day.get()) : new Change.EquipmentOut(who, day.get());
+            return cook ? new Change.CookOut(who, day.get().weekday()) : new Change.EquipmentOut(who, day.get().weekday());
         }
         return new Change.VendorOut(cook || equipment ? who : vendor(who, faults), day);
+    }
+
+    /** A weekday, or the date of a delivery. */
+    private static Change.DeliveryDay when(String word, List<String> faults) {
+        if (!Character.isDigit(word.charAt(0))) {
+            return new Change.DeliveryDay(day(word), Optional.empty());
+        }
+        try {
+            LocalDate date = LocalDate.parse(word);
+            return new Change.DeliveryDay(date.getDayOfWeek(), Optional.of(date));
+        } catch (DateTimeException e) {
+            faults.add(word + " is no date -> such as 2027-08-20, or a weekday such as fri");
+            return new Change.DeliveryDay(DayOfWeek.MONDAY, Optional.empty());
+        }
     }
 
     private static DayOfWeek day(String word) {

@@ -10,6 +10,10 @@ final class ChangeSentence implements Change.Listener<String> {
         return day.name().substring(0, 3).toLowerCase(Locale.ROOT);
     }
 
+    static String day(Change.DeliveryDay day) {
+        return day.date().map(Object::toString).orElseGet(() -> day(day.weekday()));
+    }
+
     private static String money(Cents cents) {
         return String.format(Locale.ROOT, "$%d.%02d", cents.value() / 100, cents.value() % 100);
     }

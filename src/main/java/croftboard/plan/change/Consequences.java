@@ -132,7 +132,7 @@ public record Consequences(List<Pull> pullNow, List<OrderChange> orders, List<Di
         /** What comes late comes as it was ordered: nobody is to be told. */
         private static boolean late(WeekPlan.Order order, List<Change> changes) {
             return changes.stream().anyMatch(c -> c instanceof Change.Late l && l.vendor().equals(order.vendor())
-                    && (l.day() == order.delivery().getDayOfWeek() || l.until() == order.delivery().getDayOfWeek()));
+                    && (l.day().is(order.delivery()) || l.until() == order.delivery().getDayOfWeek()));
         }
 
         private static SortedMap<String, WeekPlan.Order> byKey(WeekPlan plan) {

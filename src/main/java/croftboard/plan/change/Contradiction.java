@@ -11,7 +11,7 @@ final class Contradiction {
     private static boolean clash(Change a, Change b) {
         if (a instanceof Change.Got x && b instanceof Change.Got y) {
             return x.vendor().equals(y.vendor()) && x.item().equals(y.item())
-                    && (x.day().equals(y.day()) || x.day().isEmpty() || y.day().isEmpty());
+                    && (x.day().isEmpty() || y.day().isEmpty() || x.day().get().meets(y.day().get()));
         }
         if (a instanceof Change.Price x && b instanceof Change.Price y) {
             return x.vendor().equals(y.vendor()) && x.item().equals(y.item());
@@ -23,13 +23,13 @@ final class Contradiction {
             return x.slot().equals(y.slot()) && x.dish().equals(y.dish());
         }
         if (a instanceof Change.Late x && b instanceof Change.Late y) {
-            return x.vendor().equals(y.vendor()) && x.day().equals(y.day());
+            return x.vendor().equals(y.vendor()) && x.day().meets(y.day());
         }
         if (a instanceof Change.VendorOut x) {
             return outAgainst(x, b);
         }
         return a instanceof Change.NotSent x && b instanceof Change.Late y && x.vendor().equals(y.vendor())
-                && x.day().equals(y.day());
+                && x.day().meets(y.day());
     }
 
     /** Who is out brings nothing, neither late nor more. */

@@ -4,13 +4,13 @@ import croftboard.book.Book;
 import croftboard.measure.Cents;
 import croftboard.need.WeekProblem;
 import croftboard.plan.WeekPlan;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 
 /**
  * What can be bought under changed facts. An order past its cut-off stands as it was sent, or as it was brought; a delivery
@@ -84,7 +84,7 @@ final class SupplyChanges {
     /** What comes late comes as it was ordered, also before its cut-off. */
     private boolean closed(String vendor, java.time.LocalDateTime cutOff, LocalDate delivery) {
         return past.cutOff(cutOff) || past.day(delivery) || changes.stream().anyMatch(c -> c instanceof Change.Late late
-                && late.vendor().equals(vendor) && late.day() == delivery.getDayOfWeek());
+                && late.vendor().equals(vendor) && late.day().is(delivery));
     }
 
     /** Orders past their cut-off are what they are; their minimum is met or forgiven. */
@@ -113,23 +113,26 @@ final class SupplyChanges {
                 o.onList());
     }
 
-    private boolean on(int o, DayOfWeek day) {
-        return date(delivery(offers.get(o))).getDayOfWeek() == day;
+    private boolean on(int o, Change.DeliveryDay day) {
+        return day.is(date(delivery(offers.get(o))));
     }
 
     /** What was ordered is brought only in part. Two packs of one item: the larger number is cut last. */
     private void got(Change.Got got) {
+        if (got.day().isPresent() && twoDays(got, got.vendor(), got.day().get(), l -> l.item().equals(got.item()))) {
+            return;
+        }
         List<Integer> hit = which(o -> sells(o, got.vendor(), got.item())
                 && got.day().map(d -> on(o, d)).orElse(true) && lines.of(o) > 0 && !arrivedLongAgo(o));
         if (hit.isEmpty()) {
             faults.add("\"" + got.sentence() + "\": the plan orders no " + got.item() + " from " + got.vendor()
-                    + got.day().map(d -> " for that day").orElse("") + " -> " + ordered(got.vendor()));
+                    + got.day().map(d -> " for that day").orElse("") + " -> "
+                    + ordered(got.vendor(), Optional.of(got.item())));
             return;
         }
         if (hit.stream().map(o -> delivery(offers.get(o)).day()).distinct().count() > 1) {
-            faults.add("\"" + got.sentence() + "\": it is ordered for more than one delivery -> say the day, as in "
-                    + got.vendor() + "/" + got.item() + " got " + got.packs() + " "
-                    + ChangeSentence.day(date(delivery(offers.get(hit.get(0)))).getDayOfWeek()));
+            faults.add("\"" + got.sentence() + "\": it is ordered for more than one delivery -> say which, as in "
+                    + got.vendor() + "/" + got.item() + " got " + got.packs() + " " + date(delivery(offers.get(hit.get(0)))));
             return;
         }
         int ordered = hit.stream().mapToInt(lines::of).sum();
@@ -160,11 +163,30 @@ final class SupplyChanges {
         return date(delivery(offers.get(o))).isBefore(past.now().toLocalDate());
     }
 
-    private String ordered(String vendor) {
+    /** One weekday, two orders: the date must be said, for a sentence is read again when the plan is changed again. */
+    private boolean twoDays(Change change, String vendor, Change.DeliveryDay day, Predicate<WeekPlan.OrderLine> line) {
+        List<LocalDate> dates = plan.orders().stream().filter(o -> o.vendor().equals(vendor) && day.is(o.delivery())
+                && o.lines().stream().anyMatch(line)).map(WeekPlan.Order::delivery).distinct().sorted().toList();
+        if (dates.size() > 1) {
+            faults.add("\"" + change.sentence() + "\": there are orders for " + dates.get(0) + " and " + dates.get(1)
+                    + " -> say the date in place of " + ChangeSentence.day(day));
+        }
+        return dates.size() > 1;
+    }
+
+    /** What is ordered: of an item by delivery, of a vendor that does not bring it only the deliveries. */
+    private String ordered(String vendor, Optional<String> item) {
         List<String> lines = new ArrayList<>();
-        plan.orders().stream().filter(o -> o.vendor().equals(vendor)).forEach(o -> o.lines().forEach(l ->
-                lines.add(l.packs() + " " + l.item() + " for " + ChangeSentence.day(o.delivery().getDayOfWeek()))));
-        return lines.isEmpty() ? "the plan orders nothing there" : "it orders " + String.join(", ", lines);
+        plan.orders().stream().filter(o -> o.vendor().equals(vendor)).forEach(o -> o.lines().stream()
+                .filter(l -> item.map(l.item()::equals).orElse(false))
+                .forEach(l -> lines.add(l.packs() + " for " + o.delivery())));
+        if (!lines.isEmpty()) {
+            return "it orders " + String.join(", ", lines);
+        }
+        List<String> days = plan.orders().stream().filter(o -> o.vendor().equals(vendor)).map(o -> o.delivery().toString())
+                .distinct().toList();
+        return days.isEmpty() ? "the plan orders nothing there" : "its orders are for " + String.join(", ", days)
+                + item.map(i -> ", without " + i).orElse("");
     }
 
     /** Who brings less than was agreed is not asked for the minimum. */
@@ -183,13 +205,16 @@ final class SupplyChanges {
         return all;
     }
 
-    private void bringsNothing(Change change, String vendor, Optional<DayOfWeek> day) {
+    private void bringsNothing(Change change, String vendor, Optional<Change.DeliveryDay> day) {
+        if (day.isPresent() && twoDays(change, vendor, day.get(), l -> true)) {
+            return;
+        }
         List<Integer> hit = which(o -> offers.get(o).vendor().equals(vendor) && day.map(d -> on(o, d)).orElse(true)
                 && !over(o));
         if (hit.isEmpty()) {
             faults.add("\"" + change.sentence() + "\": no delivery of " + vendor + " is still to come"
                     + day.map(d -> " on that day").orElse("") + " -> "
-                    + ordered(vendor));
+                    + ordered(vendor, Optional.empty()));
         }
         hit.forEach(o -> offers.set(o, packs(offers.get(o), 0, 0)));
     }
@@ -210,15 +235,18 @@ final class SupplyChanges {
 
     /** What was ordered for one day comes on another; nothing more can be ordered with it. */
     private void late(Change.Late late) {
+        if (twoDays(late, late.vendor(), late.day(), l -> true)) {
+            return;
+        }
         List<Integer> hit = which(o -> offers.get(o).vendor().equals(late.vendor()) && on(o, late.day())
                 && lines.of(o) > 0 && !arrivedLongAgo(o));
         if (hit.isEmpty()) {
             faults.add("\"" + late.sentence() + "\": nothing is ordered from " + late.vendor() + " for that day -> "
-                    + ordered(late.vendor()));
+                    + ordered(late.vendor(), Optional.empty()));
             return;
         }
         WeekProblem.Delivery from = delivery(offers.get(hit.get(0)));
-        int day = from.day() + Math.floorMod(late.until().getValue() - late.day().getValue(), 7);
+        int day = from.day() + Math.floorMod(late.until().getValue() - late.day().weekday().getValue(), 7);
         if (day >= problem.days()) {
             faults.add("\"" + late.sentence() + "\": that is after the week -> " + late.vendor() + " out "
                     + ChangeSentence.day(late.day()));

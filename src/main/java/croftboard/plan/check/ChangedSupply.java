@@ -39,7 +39,7 @@ final class ChangedSupply {
     /** What comes late comes as it was ordered, also before its cut-off. */
     private boolean late(WeekPlan.Order order) {
         return revised.changes().stream().anyMatch(c -> c instanceof Change.Late late && late.vendor().equals(order.vendor())
-                && late.day() == order.delivery().getDayOfWeek());
+                && late.day().is(order.delivery()));
     }
 
     /** Empty: nothing comes of it. */
@@ -47,14 +47,14 @@ final class ChangedSupply {
         LocalDate day = order.delivery();
         for (Change c : revised.changes()) {
             if (c instanceof Change.VendorOut out && out.vendor().equals(order.vendor()) && !revised.over(order.delivery())
-                    && out.day().map(d -> d == order.delivery().getDayOfWeek()).orElse(true)
+                    && out.day().map(d -> d.is(order.delivery())).orElse(true)
                     || c instanceof Change.NotSent not && not.vendor().equals(order.vendor())
-                            && not.day() == order.delivery().getDayOfWeek()) {
+                            && not.day().is(order.delivery())) {
                 return Optional.empty();
             }
             if (c instanceof Change.Late late && late.vendor().equals(order.vendor())
-                    && late.day() == order.delivery().getDayOfWeek()) {
-                day = order.delivery().plusDays(Math.floorMod(late.until().getValue() - late.day().getValue(), 7));
+                    && late.day().is(order.delivery())) {
+                day = order.delivery().plusDays(Math.floorMod(late.until().getValue() - late.day().weekday().getValue(), 7));
             }
         }
         return Optional.of(day);
@@ -74,7 +74,7 @@ final class ChangedSupply {
 
     private static boolean got(Change c, WeekPlan.Order order, WeekPlan.OrderLine line) {
         return c instanceof Change.Got got && got.vendor().equals(order.vendor()) && got.item().equals(line.item())
-                && got.day().map(d -> d == order.delivery().getDayOfWeek()).orElse(true);
+                && got.day().map(d -> d.is(order.delivery())).orElse(true);
     }
 
     /** Fewer packs than ordered may fall below a price break. */
@@ -113,7 +113,7 @@ final class ChangedSupply {
     boolean open(String vendor, String item, LocalDate delivery) {
         return revised.changes().stream().noneMatch(c -> c instanceof Change.ItemOut i && i.item().equals(item)
                 || c instanceof Change.VendorOut o && o.vendor().equals(vendor)
-                        && o.day().map(d -> d == delivery.getDayOfWeek()).orElse(true)
-                || c instanceof Change.NotSent n && n.vendor().equals(vendor) && n.day() == delivery.getDayOfWeek());
+                        && o.day().map(d -> d.is(delivery)).orElse(true)
+                || c instanceof Change.NotSent n && n.vendor().equals(vendor) && n.day().is(delivery));
     }
 }

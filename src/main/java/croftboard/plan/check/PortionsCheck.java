@@ -139,12 +139,12 @@ final class PortionsCheck {
     }
 
     private List<double[]> asked(Recipe dish, List<LocalDate> covered, Slot.Run run) {
-        Seasons.LineDemand demand = of.book().seasons().demand().get(run.of().id());
-        Ratio factor = of.book().seasons().demandFactorFor(of.plan().week()).times(dish.sale().orElseThrow().draw());
+        Seasons seasons = of.book().seasons();
+        String line = run.of().id();
         List<double[]> asked = new ArrayList<>();
         for (LocalDate day : covered) {
-            Ratio mean = demand.mean().getOrDefault(day.getDayOfWeek(), Ratio.ZERO).times(factor);
-            asked.add(new double[] {mean.toDouble(), demand.cv().toDouble()});
+            Ratio mean = seasons.expected(line, day.getDayOfWeek(), of.plan().week()).times(seasons.draw(dish));
+            asked.add(new double[] {mean.toDouble(), seasons.variation(line).toDouble()});
         }
         return asked;
     }

@@ -27,7 +27,7 @@ class ChangeGrammarTest {
         List<String> all = List.of(vendor + "/" + item + " got 2", vendor + "/" + item + " got 0 tue",
                 vendor + " late tue until wed", vendor + " out", vendor + " out thu", "item " + item + " out",
                 vendor + "/" + item + " price $18.00", vendor + " not sent tue",
-                vendor + "/" + item + " more 12 at $18.50 wed", vendor + "/" + item + " take 12 at $18.50 wed", item + " lost 7/2 lb", "batch " + recipe + " mon lost",
+                vendor + "/" + item + " got 3 2027-08-20", vendor + "/" + item + " more 12 at $18.50 wed", vendor + "/" + item + " take 12 at $18.50 wed", item + " lost 7/2 lb", "batch " + recipe + " mon lost",
                 "closed thu", "cook cook-1 out wed", "equipment oven out fri", "want mon/soup " + recipe,
                 "not mon/soup " + recipe, "buy " + vendor + "/" + item + " 3", "hands hot mon +60 min",
                 "hands hot mon -60 min", "equipment oven tue +8");
@@ -57,12 +57,16 @@ class ChangeGrammarTest {
         assertThat(read.faults()).hasSize(6).allSatisfy(f -> assertThat(f).contains("->").doesNotContain("\n"));
         assertThat(read.faults().get(0)).contains("no vendor " + vendor + "x").contains("did you mean " + vendor + "?");
         assertThat(read.faults().get(1)).endsWith("-> closed DAY");
+        assertThat(read(vendor + "/" + item + " got 3 2027-13-45").faults()).singleElement().asString().contains("is no date");
     }
 
     @Test
     void twoSentences_thatContradict_areRefusedTogether() {
         assertThat(read(vendor + "/" + item + " got 2", vendor + "/" + item + " got 3").faults())
                 .singleElement().asString().contains("cannot both be so");
+        assertThat(read(vendor + "/" + item + " got 2 fri", vendor + "/" + item + " got 3 2027-08-20").faults())
+                .singleElement().asString().contains("cannot both be so");
+        assertThat(read(vendor + "/" + item + " got 2 2027-08-13", vendor + "/" + item + " got 3 2027-08-20").faults()).isEmpty();
         assertThat(read(vendor + " out", vendor + "/" + item + " got 3").faults()).hasSize(1);
         assertThat(read(vendor + " out", vendor + "/" + item + " got 0").faults()).isEmpty();
         assertThat(read("closed thu", "closed thu").faults()).singleElement().asString().contains("twice");

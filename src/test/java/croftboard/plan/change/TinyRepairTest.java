@@ -55,7 +55,7 @@ class TinyRepairTest {
             }
             WeekPlan.OrderLine line = order.get().lines().get(0);
             List<Change> changes = List.of(new Change.Got(order.get().vendor(), line.item(),
-                    Optional.of(order.get().delivery().getDayOfWeek()), line.packs() / 2));
+                    Optional.of(new Change.DeliveryDay(order.get().delivery().getDayOfWeek(), Optional.empty())), line.packs() / 2));
             ChangedWeek week = ChangedWeek.of(book, plan, Given.NOTHING, changes, now);
             assertThat(week.faults()).isEmpty();
             Repair repair = new Repair(book, plan, week, new WeekPlan.Revision(1, now, List.of(changes.get(0).sentence())));
