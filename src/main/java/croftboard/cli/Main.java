@@ -85,6 +85,10 @@ public final class Main {
         commands.put("forecast", () -> new ForecastCommand(setting, tools));
         commands.put("backtest", () -> new BacktestCommand(setting, tools));
         commands.put("look-back", () -> new LookBackCommand(setting, tools));
+        commands.put("share", () -> new ShareCommand(setting, tools));
+        commands.put("report", () -> new ReportCommand(setting, tools));
+        commands.put("food-cost", () -> new FoodCostCommand(setting, tools));
+        commands.put("grower-season", () -> new GrowerSeasonCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;

@@ -13,6 +13,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -226,6 +227,42 @@ final class Typed {
                 throw new TypeConversionException("'" + text + "' is no number of servings -> 1 to " + MOST);
             }
             return Integer.parseInt(text.trim());
+        }
+    }
+
+    static final class Date implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no date -> year, month, day, such as 2027-08-19");
+            }
+        }
+    }
+
+    static final class Month implements ITypeConverter<YearMonth> {
+        @Override
+        public YearMonth convert(String text) {
+            try {
+                return YearMonth.parse(text.trim());
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is no month -> a year and a month, such as 2027-08");
+            }
+        }
+    }
+
+    static final class By implements ITypeConverter<ShareBy> {
+        @Override
+        public ShareBy convert(String text) {
+            return oneOf(ShareBy.values(), text);
+        }
+    }
+
+    static final class Readers implements ITypeConverter<ReportFor> {
+        @Override
+        public ReportFor convert(String text) {
+            return oneOf(ReportFor.values(), text);
         }
     }
 

@@ -22,7 +22,9 @@ public enum SheetKind {
     WALL("wall", "Wall sheet"),
     CROPS("crops", "Crop use by week"),
     NOTICE("notice", "Notice to growers"),
-    SEASON("season", "The season ahead");
+    SEASON("season", "The season ahead"),
+    /** Of the ledger, not of a plan: {@code paper} does not make it. */
+    REPORT("report", "Reports");
 
     private final String word;
     private final String title;

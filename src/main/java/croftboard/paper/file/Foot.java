@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What stands on every page beside the sheet itself: what is wrong with it first, where it comes from last. */
-final class Foot {
+final class Foot implements Imprint {
     private static final int LONGEST_TITLE = 46;
     private static final int LONGEST_NAME = 40;
     private static final int FINGERPRINT = 8;
@@ -27,8 +27,8 @@ final class Foot {
         this.from = from;
     }
 
-    /** The first line of the page; empty when all is well. */
-    Optional<String> told(Sheet sheet) {
+    @Override
+    public Optional<String> told(Sheet sheet) {
         List<String> told = new ArrayList<>();
         int missing = from.missing();
         if (missing > 0) {
@@ -54,15 +54,18 @@ final class Foot {
     }
 
     /** {@code 2027-W33@2}, and whether people work from it. */
-    String plan() {
+    @Override
+    public String plan() {
         return from.name() + from.state();
     }
 
-    String title(Sheet sheet) {
+    @Override
+    public String title(Sheet sheet) {
         return Visible.shortened(sheet.title(), LONGEST_TITLE);
     }
 
-    String origin() {
+    @Override
+    public String origin() {
         return "Croftboard \u00b7 " + Visible.shortened(from.book().kitchen().name(), LONGEST_NAME) + " \u00b7 plan "
                 + fingerprint() + " \u00b7 printed " + When.printed(from.printed());
     }

@@ -18,15 +18,20 @@ final class HtmlPages {
     /** Part of a line that words are taken to need no more than. */
     private static final double SPARE = 0.98;
     private final String size;
-    private final Foot foot;
+    private final Imprint foot;
 
     HtmlPages(PaperContext context) {
         this(context.origin());
     }
 
     HtmlPages(Origin from) {
-        this.size = from.book().kitchen().paper();
-        this.foot = new Foot(from);
+        this(from.book().kitchen().paper(), new Foot(from));
+    }
+
+    /** @param size of paper: letter or a4 */
+    HtmlPages(String size, Imprint foot) {
+        this.size = size;
+        this.foot = foot;
     }
 
     private static String resource(String name) {

@@ -6,6 +6,7 @@ import croftboard.cli.SampleAnswers;
 import croftboard.cli.SamplePlan;
 import croftboard.cli.SampleRotation;
 import croftboard.measure.Cents;
+import croftboard.ledger.share.GrowerSeason;
 import croftboard.measure.Ratio;
 import croftboard.measure.WeekSpan;
 import croftboard.need.CheapestPrices;
@@ -25,6 +26,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import croftboard.plan.ask.Comparison;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,6 +59,13 @@ final class Screens {
         ahead(book, all);
         answers(book).forEach((name, screen) -> all.put(name, screen::print));
         all.put("rotation", page -> rotation(book, page));
+        SharesShown shares = LedgerSample.shares(book);
+        all.put("ledger-share", new LedgerShareScreen(shares)::print);
+        all.put("ledger-share-by", new ShareGroups(shares)::print);
+        all.put("ledger-share-trail", new ShareTrail(shares)::print);
+        all.put("food-cost", new FoodCostScreen(LedgerSample.cost(), Optional.empty())::print);
+        all.put("grower-season", new GrowerScreen(book, GrowerSeason.of(LedgerSample.ledger(book), "hollow-brook",
+                LocalDate.of(2027, 8, 1), LocalDate.of(2027, 8, 14)))::print);
         return all;
     }
 
