@@ -18,12 +18,24 @@ import java.util.Set;
  * @param leftWorth share of price that a left portion still brings
  * @param goodwill share of price that running out costs beside the lost sale
  * @param wastePerPound hauling and composting of what is thrown away, cents a pound
+ * @param newDishesPerMonth most dishes a calendar month that the cooks have not made before; empty: no limit
  */
 public record Kitchen(String name, Place place, ZoneId zone, String paper, Set<DayOfWeek> open,
         Set<DayOfWeek> prepDays, List<ServiceLine> lines, int gapDays, List<Station> stations, List<Cook> cooks,
         Optional<Receiving> receiving, List<Equipment> equipment, Map<Ingredient.Storage, Ratio> surplusWorth,
         Ratio leftWorth, Ratio goodwill, Cents wastePerPound, Promises promises, Optional<LocalRules> local,
-        String healthCodeEdition, String healthAuthority, Paperwork paperwork) {
+        String healthCodeEdition, String healthAuthority, Paperwork paperwork, Optional<Integer> newDishesPerMonth) {
+
+    /** A kitchen that says nothing about new dishes. */
+    public Kitchen(String name, Place place, ZoneId zone, String paper, Set<DayOfWeek> open, Set<DayOfWeek> prepDays,
+            List<ServiceLine> lines, int gapDays, List<Station> stations, List<Cook> cooks,
+            Optional<Receiving> receiving, List<Equipment> equipment, Map<Ingredient.Storage, Ratio> surplusWorth,
+            Ratio leftWorth, Ratio goodwill, Cents wastePerPound, Promises promises, Optional<LocalRules> local,
+            String healthCodeEdition, String healthAuthority, Paperwork paperwork) {
+        this(name, place, zone, paper, open, prepDays, lines, gapDays, stations, cooks, receiving, equipment,
+                surplusWorth, leftWorth, goodwill, wastePerPound, promises, local, healthCodeEdition, healthAuthority,
+                paperwork, Optional.empty());
+    }
 
     /** A kitchen that says nothing about its paperwork. */
     public Kitchen(String name, Place place, ZoneId zone, String paper, Set<DayOfWeek> open, Set<DayOfWeek> prepDays,

@@ -1,9 +1,14 @@
 package croftboard.cli;
 
+import croftboard.plan.Rotation;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanReading;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationReading;
+import croftboard.plan.file.RotationRef;
+import croftboard.plan.file.RotationStore;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Plans that are kept in a book. */
@@ -17,6 +22,22 @@ final class Kept {
         }, refused -> {
             throw new WrongUse(refused.why());
         });
+    }
+
+    /** @throws WrongUse when there is no such rotation or its file is none */
+    static Rotation rotation(RotationStore rotations, RotationRef ref) {
+        return rotations.read(ref).fold(RotationReading.Read::rotation, absent -> {
+            throw new WrongUse(absent.why() + " -> croftboard rotate " + ref.span().first() + " --weeks "
+                    + ref.span().weeks().size());
+        }, refused -> {
+            throw new WrongUse(refused.why());
+        });
+    }
+
+    /** The version that a changed plan changes; empty: it was planned anew, or that version is gone. */
+    static Optional<WeekPlan> base(PlanStore plans, WeekPlan plan) {
+        return plan.inputs().revision().flatMap(r -> plans.read(plan.week(), r.of()).fold(
+                read -> Optional.of(read.plan()), absent -> Optional.empty(), refused -> Optional.empty()));
     }
 
     /** @throws WrongUse when the week has no plan */

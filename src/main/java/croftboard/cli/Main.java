@@ -44,6 +44,9 @@ public final class Main {
             line.addSubcommand("generate-completion", new AutoComplete.GenerateCompletion());
             line.addSubcommand("man", new ManCommand());
         }
+        if (line.getSubcommands().containsKey("short")) {
+            line.getSubcommands().get("short").getCommandSpec().usageMessage().footer(ShortCommand.grammar());
+        }
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(Math.max(80, Math.min(132, setting.width())));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -56,15 +59,36 @@ public final class Main {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("check", () -> new CheckCommand(setting, tools));
         commands.put("plan", () -> new PlanCommand(setting, tools));
+        commands.put("rotate", () -> new RotateCommand(setting, tools));
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
+        commands.put("short", () -> new ShortCommand(setting, tools));
+        commands.put("surplus", () -> new SurplusCommand(setting, tools));
+        commands.put("sent", () -> new SentCommand(setting, tools));
+        commands.put("confirmed", () -> new ConfirmedCommand(setting, tools));
+        commands.put("keep", () -> new KeepCommand(setting, tools));
+        commands.put("release", () -> new ReleaseCommand(setting, tools));
+        commands.put("why", () -> new WhyCommand(setting, tools));
+        commands.put("why-not", () -> new WhyNotCommand(setting, tools));
+        commands.put("clash", () -> new ClashCommand(setting, tools));
+        commands.put("worth", () -> new WorthCommand(setting, tools));
+        commands.put("exposure", () -> new ExposureCommand(setting, tools));
+        commands.put("compare", () -> new CompareCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
+        commands.put("coverage", () -> new CoverageCommand(setting, tools));
+        commands.put("notice", () -> new NoticeCommand(setting, tools));
+        commands.put("reply", () -> new ReplyCommand(setting, tools));
+        commands.put("season", () -> new SeasonCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("share", () -> new ShareCommand(setting, tools));
         commands.put("report", () -> new ReportCommand(setting, tools));
         commands.put("food-cost", () -> new FoodCostCommand(setting, tools));
         commands.put("grower-season", () -> new GrowerSeasonCommand(setting, tools));
+        commands.put("learn", () -> new LearnCommand(setting, tools));
+        commands.put("forecast", () -> new ForecastCommand(setting, tools));
+        commands.put("backtest", () -> new BacktestCommand(setting, tools));
+        commands.put("look-back", () -> new LookBackCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
         return commands;

@@ -2,16 +2,20 @@ package croftboard.cli;
 
 import croftboard.book.Book;
 import croftboard.cli.screen.Page;
+import croftboard.paper.OrderKey;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
+import croftboard.paper.ahead.AheadContext;
 import croftboard.paper.file.Packet;
 import croftboard.paper.file.PaperFormat;
-import croftboard.paper.order.NotSent;
 import croftboard.paper.served.HomeCards;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationRef;
+import croftboard.plan.file.WeekNotes;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -25,6 +29,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,13 +44,16 @@ import picocli.CommandLine.Spec;
 final class PaperCommand implements Callable<Integer> {
     private static final int SHOWN_LINES = 12;
 
-    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.Plan.class,
-            description = "such as 2027-W33 (the current version) or 2027-W33@2")
+    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.PlanOrRotation.class,
+            description = "such as 2027-W33 (the current version) or 2027-W33@2; or a rotation such as 2027-W36..2027-W39: its"
+                    + " wall sheet, crop use and tables")
+    private Typed.PlanWord meant;
     private PlanRef ref;
 
     @Option(names = "--sheet", paramLabel = "NAME", split = ",", converter = Typed.Sheets.class,
             description = "only these, with commas between: order, order-calendar, prep, pull, batch, production, label, "
-                    + "case-card, coverage, members, home-card, log, function (default: all but home-card)")
+                    + "case-card, coverage, members, home-card, log, function (default: all but home-card); of a "
+                    + "rotation: wall, crops")
     private List<SheetKind> sheets = List.of();
 
     @Option(names = "--day", paramLabel = "DAY", converter = Typed.Day.class,
@@ -84,6 +92,13 @@ final class PaperCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Book book = at.read(tools.books());
+        if (meant.rotation().isPresent()) {
+            return rotation(book, meant.rotation().get());
+        }
+        ref = meant.plan().orElseThrow();
+        sheets.stream().filter(SheetKind::ofARotation).findFirst().ifPresent(k -> {
+            throw new WrongUse("--sheet " + k + ": made of several weeks, not of one -> name a rotation such as 2027-W36..2027-W39");
+        });
         if (vendor != null && !book.vendors().containsKey(vendor)) {
             throw new WrongUse("--vendor " + vendor + ": no vendor has this id -> "
                     + String.join(", ", book.vendors().keySet()));
@@ -107,6 +122,17 @@ final class PaperCommand implements Callable<Integer> {
         return context.plan().complete() ? Exit.DONE : Exit.INCOMPLETE;
     }
 
+    private int rotation(Book book, RotationRef rotation) {
+        if (day != null || vendor != null || dish != null) {
+            throw new WrongUse("--day, --vendor and --dish are of one week's sheets -> name a week of " + rotation.span());
+        }
+        AheadContext context = new KeptRotation(at, rotation).context(book, setting);
+        PrintWriter to = spec.commandLine().getOut();
+        to.print(new RotationPaper(context, Set.copyOf(sheets), format).write(at.folder(), Optional.ofNullable(out), setting.page()));
+        to.flush();
+        return context.rotation().complete() ? Exit.DONE : Exit.INCOMPLETE;
+    }
+
     /** Home cards are many pages that nobody hangs up: they are made when they are asked for. */
     private Set<SheetKind> kinds() {
         if (!sheets.isEmpty()) {
@@ -115,7 +141,13 @@ final class PaperCommand implements Callable<Integer> {
         if (dish != null) {
             return EnumSet.of(SheetKind.HOME_CARD);
         }
-        return vendor != null ? EnumSet.of(SheetKind.ORDER) : EnumSet.complementOf(EnumSet.of(SheetKind.HOME_CARD, SheetKind.REPORT));
+        return vendor != null ? EnumSet.of(SheetKind.ORDER) : allButHomeCards();
+    }
+
+    private static Set<SheetKind> allButHomeCards() {
+        Set<SheetKind> kinds = SheetKind.ofAWeek();
+        kinds.remove(SheetKind.HOME_CARD);
+        return kinds;
     }
 
     private PaperContext context(Book book) {
@@ -125,8 +157,14 @@ final class PaperCommand implements Callable<Integer> {
         boolean posted = plans.postedVersion(ref.week()).stream().anyMatch(v -> v == version);
         LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
         Optional<LocalDate> only = Optional.ofNullable(day).map(d -> d.in(plan.week()));
+        OrderLife.Doubts life = new WeekNotes(at.folder()).orders(ref.week()).doubts(plan, posted, now);
         return new PaperContext(book, plan, version, posted, now,
-                new PaperContext.Filters(only, Optional.ofNullable(vendor)), NotSent.of(plan, posted, now));
+                new PaperContext.Filters(only, Optional.ofNullable(vendor)), keys(life.notSent()),
+                new PaperContext.Doubtful(keys(life.notRecorded()), keys(life.changed())));
+    }
+
+    private static Set<OrderKey> keys(List<WeekPlan.Order> orders) {
+        return orders.stream().map(OrderKey::of).collect(Collectors.toSet());
     }
 
     private Path folder(PaperContext context) {
@@ -152,8 +190,15 @@ final class PaperCommand implements Callable<Integer> {
             page.say("Printed before and no longer in the plan, take them down: " + String.join(", ", written.gone()) + ".");
         }
         if (!context.notSent().isEmpty()) {
-            page.say(context.notSent().size() + " orders are past their cut-off and not posted: the pages that rest on them"
-                    + " say so first.");
+            page.say(many(context.notSent()) + " past the cut-off and not sent: the pages that rest on what they bring say so first.");
+        }
+        if (!context.doubtful().notRecorded().isEmpty()) {
+            page.say(many(context.doubtful().notRecorded()) + " past the cut-off and not recorded as sent: the kitchen's pages say so"
+                    + " first. When it was sent: croftboard sent " + context.plan().week() + " VENDOR.");
+        }
+        if (!context.doubtful().changed().isEmpty()) {
+            page.say(many(context.doubtful().changed()) + " changed since it was sent: send it again, then croftboard sent "
+                    + context.plan().week() + " VENDOR.");
         }
         if (!context.plan().fingerprint().equals(context.book().fingerprint())) {
             page.say("The book has changed since this plan was made: names, recipes and prices may differ from it.");
@@ -164,6 +209,10 @@ final class PaperCommand implements Callable<Integer> {
         files(folder, written, page);
         to.print(page);
         to.flush();
+    }
+
+    private static String many(Set<OrderKey> orders) {
+        return orders.size() + (orders.size() == 1 ? " order is" : " orders are");
     }
 
     /** The files at the top one by one, those in folders by their number. */

@@ -5,14 +5,20 @@ import croftboard.cli.screen.DifferenceScreen;
 import croftboard.cli.screen.MenuScreen;
 import croftboard.cli.screen.Page;
 import croftboard.cli.screen.ProvedScreen;
+import croftboard.cli.screen.RotationKeptScreen;
 import croftboard.cli.screen.Screen;
 import croftboard.cli.screen.Shown;
 import croftboard.measure.IsoWeek;
 import croftboard.plan.PlanRequest;
+import croftboard.plan.Rotation;
+import croftboard.plan.RotationKept;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.Overrides;
 import croftboard.plan.file.PlanFile;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -23,6 +29,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,6 +70,10 @@ final class PlanCommand implements Callable<Integer> {
             description = "start from that plan and list what differs")
     private PlanRef from;
 
+    @Option(names = "--without-rotation", description = "leave aside the rotation that has this week (default: start from it; "
+            + "each of its dishes that is changed costs what the kitchen file says of a change)")
+    private boolean alone;
+
     @Option(names = "--out", paramLabel = "FILE", description = "write the plan to this file, not into plans/")
     private Path out;
 
@@ -93,7 +104,9 @@ final class PlanCommand implements Callable<Integer> {
             ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), setting.terminal(), setting.width(),
                     first -> menu(book, first, now));
             Optional<WeekPlan> start = Optional.ofNullable(from).map(ref -> Kept.plan(at.plans(), ref));
-            PlanRun.Outcome outcome = search(book, now, of, start, stop, progress);
+            Optional<WeekPlan> rotation = from != null || alone || prove ? Optional.empty()
+                    : new RotationStore(at.folder()).covering(of).flatMap(r -> r.week(of)).map(Rotation.Week::plan);
+            PlanRun.Outcome outcome = search(book, now, of, start, rotation, stop, progress);
             if (outcome.plan().isEmpty()) {
                 spec.commandLine().getErr().println("croftboard: ended before there was a plan; nothing was written");
                 stop.finished(Exit.STOPPED);
@@ -102,7 +115,7 @@ final class PlanCommand implements Callable<Integer> {
             WeekPlan plan = outcome.plan().get();
             int code = plan.complete() ? Exit.DONE : outcome.stopped() ? Exit.STOPPED : Exit.INCOMPLETE;
             OptionalInt version = write(plan);
-            print(book, plan, version, now, start, progress.seconds());
+            print(book, plan, version, now, start, outcome.kept(), progress.seconds());
             stop.finished(code);
             return code;
         }
@@ -127,11 +140,14 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanRun.Outcome search(Book book, LocalDateTime now, IsoWeek of, Optional<WeekPlan> start,
-            StopSignal stop, ProgressLine progress) {
+            Optional<WeekPlan> rotation, StopSignal stop, ProgressLine progress) {
         PlanStore plans = at.plans();
+        Overrides kept = new WeekNotes(at.folder()).kept(of);
+        SortedMap<String, String> dishes = kept.dishes();
+        dishes.putAll(KeepWords.read(keep));
         PlanRequest request = new PlanRequest(of, seed, time != null ? time : Duration.ofSeconds(prove ? 300 : 20),
-                steps == null ? OptionalLong.empty() : OptionalLong.of(steps), KeepWords.read(keep),
-                start, plans.given(of, book), progress, stop::asked, prove);
+                steps == null ? OptionalLong.empty() : OptionalLong.of(steps), dishes,
+                start, plans.given(of, book), progress, stop::asked, prove, kept.packs(), rotation);
         return new PlanRun(progress, stop).run(() -> tools.planner().plan(book, now, request));
     }
 
@@ -158,13 +174,14 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private void print(Book book, WeekPlan plan, OptionalInt version, LocalDateTime now, Optional<WeekPlan> start,
-            double seconds) {
+            Optional<RotationKept> kept, double seconds) {
         Shown shown = new Shown(book, plan, version.isPresent() ? Optional.of(version.getAsInt()) : Optional.empty(),
                 false, now, tools.check()
                 .check(book, plan, at.plans().given(plan.week(), book), Optional.of(now)).sentence());
         List<Screen> screens = new ArrayList<>(
                 format == Format.JSON ? Part.ALL.screens(shown) : Part.ofANewPlan(shown));
         start.ifPresent(before -> screens.add(screens.size() - 1, new DifferenceScreen(shown, before)));
+        kept.ifPresent(k -> screens.add(screens.size() - 1, new RotationKeptScreen(shown, k)));
         if (prove) {
             screens.add(screens.size() - 1, new ProvedScreen(plan));
         }

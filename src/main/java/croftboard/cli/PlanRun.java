@@ -1,6 +1,7 @@
 package croftboard.cli;
 
 import croftboard.plan.PlanAnswer;
+import croftboard.plan.RotationKept;
 import croftboard.plan.WeekPlan;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -25,7 +26,11 @@ final class PlanRun {
     }
 
     /** @param plan empty: ended before there was one */
-    record Outcome(Optional<WeekPlan> plan, boolean stopped) { }
+    record Outcome(Optional<WeekPlan> plan, boolean stopped, Optional<RotationKept> kept) {
+        Outcome(Optional<WeekPlan> plan, boolean stopped) {
+            this(plan, stopped, Optional.empty());
+        }
+    }
 
     /** @throws WrongUse when the request makes no sense */
     Outcome run(Callable<PlanAnswer> maker) {
@@ -56,7 +61,7 @@ final class PlanRun {
     }
 
     private static Outcome outcome(PlanAnswer answer) {
-        return answer.fold(planned -> new Outcome(Optional.of(planned.plan()), planned.stopped()), refused -> {
+        return answer.fold(planned -> new Outcome(Optional.of(planned.plan()), planned.stopped(), planned.kept()), refused -> {
             throw new WrongUse(refused.faults());
         });
     }

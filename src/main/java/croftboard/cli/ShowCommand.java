@@ -1,11 +1,17 @@
 package croftboard.cli;
 
 import croftboard.book.Book;
+import croftboard.cli.screen.RotationShown;
 import croftboard.cli.screen.Screen;
 import croftboard.cli.screen.Shown;
+import croftboard.plan.Rotation;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.RotationRef;
+import croftboard.plan.file.RotationStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.PrintWriter;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -25,9 +31,9 @@ import picocli.CommandLine.Spec;
             "2:wrong use, there is no such plan, or the book has faults",
             "3:shown, but the plan is not complete: it cannot be posted"})
 final class ShowCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.Plan.class,
-            description = "such as 2027-W33 (the current version) or 2027-W33@2")
-    private PlanRef ref;
+    @Parameters(index = "0", paramLabel = "WEEK[@VERSION]", converter = Typed.PlanOrRotation.class,
+            description = "such as 2027-W33 (the current version) or 2027-W33@2, or a rotation such as 2027-W36..2027-W39")
+    private Typed.PlanWord word;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "PART", defaultValue = "all",
             converter = Typed.PartWord.class, description = "${COMPLETION-CANDIDATES} (default: all)")
@@ -52,16 +58,39 @@ final class ShowCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (format == Format.CSV && part == Part.ALL) {
-            throw new WrongUse("--format csv: one table at a time -> croftboard show " + ref
+            throw new WrongUse("--format csv: one table at a time -> croftboard show " + word.plan().map(PlanRef::toString)
+                    .or(() -> word.rotation().map(RotationRef::toString)).orElseThrow()
                     + " menu --format csv (or orders, prep, money, coverage, share, proof)");
         }
         Book book = at.read(tools.books());
+        return word.rotation().isPresent() ? rotation(book, word.rotation().get()) : plan(book, word.plan().orElseThrow());
+    }
+
+    private int rotation(Book book, RotationRef ref) {
+        RotationStore rotations = new RotationStore(at.folder());
+        Rotation rotation = Kept.rotation(rotations, ref);
+        int version = ref.version().orElseGet(() -> rotations.current(ref.span()).orElseThrow());
+        RotationShown shown = new RotationShown(book, rotation, Optional.of(version),
+                LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone()), Wiring.checked(book, rotation));
+        List<Screen> screens = RotationPrint.of(shown, part);
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(switch (format) {
+            case TEXT -> RotationPrint.text(shown, screens, setting.page());
+            case JSON -> RotationPrint.json(shown, screens);
+            case CSV -> PlanPrint.csv(screens.get(0).rows());
+        });
+        out.flush();
+        return rotation.complete() ? Exit.DONE : Exit.INCOMPLETE;
+    }
+
+    private int plan(Book book, PlanRef ref) {
         PlanStore plans = at.plans();
         WeekPlan plan = Kept.plan(plans, ref);
         int version = Kept.version(plans, ref);
         boolean posted = plans.postedVersion(ref.week()).stream().anyMatch(v -> v == version);
-        Shown shown = new Shown(book, plan, Optional.of(version), posted,
-                LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone()), verdict(book, plan));
+        LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
+        Shown shown = new Shown(book, plan, Optional.of(version), posted, now, verdict(book, plan),
+                posted ? new WeekNotes(at.folder()).orders(ref.week()).doubts(plan, true, now) : OrderLife.Doubts.NONE);
         List<Screen> screens = part.screens(shown);
         PrintWriter out = spec.commandLine().getOut();
         out.print(switch (format) {
@@ -75,7 +104,7 @@ final class ShowCommand implements Callable<Integer> {
 
     private String verdict(Book book, WeekPlan plan) {
         return plan.fingerprint().equals(book.fingerprint()) ? tools.check()
-                .check(book, plan, at.plans().given(plan.week(), book), PlanCheck.asOf(plan)).sentence()
+                .check(book, plan, at.plans().given(plan.week(), book), PlanCheck.asOf(plan), Kept.base(at.plans(), plan)).sentence()
                 : "the book has changed since, so this plan cannot be checked against it.";
     }
 }

@@ -1,11 +1,14 @@
 package croftboard.cli;
 
+import croftboard.cli.screen.SeasonScreen;
 import croftboard.measure.Amount;
 import croftboard.measure.IsoWeek;
 import croftboard.measure.Ratio;
+import croftboard.measure.WeekSpan;
 import croftboard.paper.SheetKind;
 import croftboard.paper.file.PaperFormat;
 import croftboard.plan.file.PlanRef;
+import croftboard.plan.file.RotationRef;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -31,11 +34,95 @@ final class Typed {
         }
     }
 
+    /** @param weeks of the month that was named; empty: a week was */
+    record FromWeek(IsoWeek first, Optional<Integer> weeks) { }
+
+    /** A week, or a month: the weeks whose Thursday is in it. */
+    static final class Weeks implements ITypeConverter<FromWeek> {
+        private static final Pattern MONTH = Pattern.compile("(\\d{4})-(0[1-9]|1[0-2])");
+
+        @Override
+        public FromWeek convert(String text) {
+            Matcher m = MONTH.matcher(text.trim());
+            if (m.matches() && Integer.parseInt(m.group(1)) >= 1900 && Integer.parseInt(m.group(1)) < 2199) {
+                LocalDate first = LocalDate.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)), 1)
+                        .with(java.time.temporal.TemporalAdjusters.firstInMonth(DayOfWeek.THURSDAY));
+                int weeks = first.plusWeeks(4).getMonth() == first.getMonth() ? 5 : 4;
+                return new FromWeek(IsoWeek.of(first), Optional.of(weeks));
+            }
+            return new FromWeek(IsoWeek.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no week and no month -> such as 2027-W36, or 2027-09")), Optional.empty());
+        }
+    }
+
+    /** A plan of a week, or a rotation. */
+    record PlanWord(Optional<PlanRef> plan, Optional<RotationRef> rotation) { }
+
+    static final class PlanOrRotation implements ITypeConverter<PlanWord> {
+        @Override
+        public PlanWord convert(String text) {
+            PlanWord word = new PlanWord(PlanRef.parse(text), RotationRef.parse(text));
+            if (word.plan().isEmpty() && word.rotation().isEmpty()) {
+                throw new TypeConversionException("'" + text + "' is no plan -> a week such as 2027-W33, one version of it such "
+                        + "as 2027-W33@2, or a rotation such as 2027-W36..2027-W39");
+            }
+            return word;
+        }
+    }
+
     static final class Plan implements ITypeConverter<PlanRef> {
         @Override
         public PlanRef convert(String text) {
             return PlanRef.parse(text).orElseThrow(() -> new TypeConversionException(
                     "'" + text + "' is no plan -> a week such as 2027-W33, or one version of it such as 2027-W33@2"));
+        }
+    }
+
+    /** Weeks that follow each other; a single week and a month are such too. */
+    static final class Span implements ITypeConverter<WeekSpan> {
+        private static final int MOST = 53;
+
+        @Override
+        public WeekSpan convert(String text) {
+            Optional<WeekSpan> span = WeekSpan.parse(text);
+            if (span.isEmpty() && !text.contains("..")) {
+                FromWeek from = new Weeks().convert(text);
+                return WeekSpan.of(from.first(), from.weeks().orElse(1));
+            }
+            return span.filter(s -> s.weeks().size() <= MOST).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no span of weeks -> such as 2027-W36..2027-W39, the earlier week first, at most " + MOST + " weeks"));
+        }
+    }
+
+    /** A rotation by its weeks. */
+    static final class RotationName implements ITypeConverter<RotationRef> {
+        @Override
+        public RotationRef convert(String text) {
+            return RotationRef.parse(text).orElseThrow(() -> new TypeConversionException("'" + text
+                    + "' is no rotation -> its weeks such as 2027-W36..2027-W39, or one version such as 2027-W36..2027-W39@2"));
+        }
+    }
+
+    static final class Weekday implements ITypeConverter<java.time.DayOfWeek> {
+        @Override
+        public java.time.DayOfWeek convert(String text) {
+            for (java.time.DayOfWeek day : java.time.DayOfWeek.values()) {
+                if (day.name().substring(0, 3).equalsIgnoreCase(text.trim())) {
+                    return day;
+                }
+            }
+            throw new TypeConversionException("'" + text + "' is no day -> mon, tue, wed, thu, fri, sat or sun");
+        }
+    }
+
+    static final class Moment implements ITypeConverter<java.time.LocalDateTime> {
+        @Override
+        public java.time.LocalDateTime convert(String text) {
+            try {
+                return java.time.LocalDateTime.parse(text.trim().replace(' ', 'T'));
+            } catch (java.time.format.DateTimeParseException e) {
+                throw new TypeConversionException("'" + text + "' is no moment -> a day and an hour, such as 2027-08-17T07:00");
+            }
         }
     }
 
@@ -81,6 +168,13 @@ final class Typed {
         @Override
         public Part convert(String text) {
             return oneOf(Part.values(), text);
+        }
+    }
+
+    static final class SeasonPart implements ITypeConverter<SeasonScreen.Part> {
+        @Override
+        public SeasonScreen.Part convert(String text) {
+            return oneOf(SeasonScreen.Part.values(), text);
         }
     }
 

@@ -33,12 +33,14 @@ public record Sheet(SheetKind kind, String id, String title, List<String> under,
     /**
      * How a sheet is to look; the size of the paper is the kitchen's.
      *
-     * @param type points of running text, 11 at least; 14 where it is read from a bench
+     * @param type points of running text, 11 at least (7 on the wall sheet); 14 where it is read from a bench
      * @param onePage the trade expects one page; a test says for which weeks it is one
      * @param bare no title, no head and no foot: the whole sheet belongs to its blocks (label stock)
      */
     public record Look(boolean landscape, int type, boolean onePage, boolean bare) {
         public static final int LEAST_TYPE = 11;
+        /** One page for the wall that must hold many weeks: smaller type rather than a second page. */
+        public static final int LEAST_ON_WALL = 7;
         public static final Look PLAIN = new Look(false, LEAST_TYPE, false, false);
         public static final Look BIG = new Look(false, 14, false, false);
         /** Label stock: every millimetre is spoken for. */
@@ -46,7 +48,7 @@ public record Sheet(SheetKind kind, String id, String title, List<String> under,
 
         /** @throws IllegalArgumentException when the type is too small to be read at arm's length */
         public Look {
-            if (type < LEAST_TYPE) {
+            if (type < (onePage ? LEAST_ON_WALL : LEAST_TYPE)) {
                 throw new IllegalArgumentException("type of " + type + " points");
             }
         }

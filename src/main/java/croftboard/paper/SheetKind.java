@@ -1,5 +1,6 @@
 package croftboard.paper;
 
+import java.util.EnumSet;
 import java.util.Optional;
 
 /** The kinds of sheets, in the order in which a week works through them. */
@@ -17,6 +18,11 @@ public enum SheetKind {
     HOME_CARD("home-card", "Home cards"),
     LOG("log", "Logs"),
     FUNCTION("function", "Function sheets"),
+    /** Of a rotation, as those that follow. */
+    WALL("wall", "Wall sheet"),
+    CROPS("crops", "Crop use by week"),
+    NOTICE("notice", "Notice to growers"),
+    SEASON("season", "The season ahead"),
     /** Of the ledger, not of a plan: {@code paper} does not make it. */
     REPORT("report", "Reports");
 
@@ -35,6 +41,16 @@ public enum SheetKind {
 
     public String title() {
         return title;
+    }
+
+    /** Whether it is made of several weeks. */
+    public boolean ofARotation() {
+        return compareTo(WALL) >= 0 && this != REPORT;
+    }
+
+    /** The kinds that a week's plan has. */
+    public static EnumSet<SheetKind> ofAWeek() {
+        return EnumSet.range(ORDER, FUNCTION);
     }
 
     public static Optional<SheetKind> of(String word) {

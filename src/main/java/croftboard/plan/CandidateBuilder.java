@@ -4,11 +4,11 @@ import croftboard.book.Book;
 import croftboard.book.Ingredient;
 import croftboard.book.Kitchen;
 import croftboard.book.Recipe;
-import croftboard.book.Seasons;
 import croftboard.forecast.Demand;
 import croftboard.forecast.Newsvendor;
 import croftboard.measure.Ratio;
 import croftboard.need.WeekProblem;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -43,9 +43,13 @@ final class CandidateBuilder {
         return facts.swaps(recipe);
     }
 
-    /** Empty when the dish cannot stand there: too short a life, or something that nobody sells; never empty when forced. */
+    /**
+     * Empty when the dish cannot stand there: too short a life, or something that nobody sells; never empty when forced.
+     *
+     * @param madeBefore batches by day of making, where they are no longer open
+     */
     Optional<WeekProblem.Candidate> forLine(Recipe dish, Kitchen.ServiceLine line, int[] days, long covers,
-            boolean forced) {
+            boolean forced, Map<LocalDate, Ratio> madeBefore) {
         if (dish.worthOnly().isPresent()) {
             return Optional.of(WorthOnlyCandidate.of(dish, days, index));
         }
@@ -55,7 +59,7 @@ final class CandidateBuilder {
         }
         List<Made> made = new ArrayList<>();
         for (int[] part : parts.get()) {
-            made.add(sold(dish, line, part));
+            made.add(sold(dish, line, part, madeBefore));
         }
         return built(dish, made, covers, forced);
     }
@@ -74,15 +78,16 @@ final class CandidateBuilder {
     private record Made(int day, int last, Ratio batches, int portions, long sales, long left) { }
 
     /** @param part production day, then the service days it covers */
-    private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part) {
+    private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part, Map<LocalDate, Ratio> madeBefore) {
         Recipe.Sale sale = dish.sale().orElseThrow();
-        Demand demand = demandOver(line, part, sale.draw());
+        Demand demand = demandOver(line, part, book.seasons().draw(dish));
         double price = sale.price().value();
         double food = portionCents.computeIfAbsent(dish.id(), id -> facts.portionCents(dish)).toDouble();
         double brings = book.kitchen().leftWorth().toDouble() * price;
         double missed = price - food + book.kitchen().goodwill().toDouble() * price;
         int wanted = Math.max(1, Newsvendor.quantity(demand, Newsvendor.ratio(missed, food - brings)));
-        Ratio batches = Ratio.of(wanted).over(dish.portionsPerBatch()).ceilTo(dish.batchStep());
+        Ratio batches = madeBefore.getOrDefault(calendar.date(part[0]),
+                Ratio.of(wanted).over(dish.portionsPerBatch()).ceilTo(dish.batchStep()));
         int portions = portionsOf(dish, batches);
         double sold = demand.expectedSales(portions);
         return new Made(part[0], part[part.length - 1], batches, portions, Math.round(price * sold),
@@ -104,10 +109,8 @@ final class CandidateBuilder {
     }
 
     private Demand demandOn(Kitchen.ServiceLine line, int day, Ratio draw) {
-        Seasons.LineDemand d = book.seasons().demand().get(line.id());
-        Ratio mean = d.mean().getOrDefault(calendar.weekday(day), Ratio.ZERO).times(draw)
-                .times(book.seasons().demandFactorFor(calendar.week()));
-        return Demand.ofDay(mean.toDouble(), d.cv().toDouble());
+        Ratio mean = book.seasons().expected(line.id(), calendar.weekday(day), calendar.week()).times(draw);
+        return Demand.ofDay(mean.toDouble(), book.seasons().variation(line.id()).toDouble());
     }
 
     private Optional<WeekProblem.Candidate> built(Recipe dish, List<Made> made, long covers, boolean forced) {

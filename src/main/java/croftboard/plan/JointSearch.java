@@ -17,6 +17,9 @@ final class JointSearch {
     private static final double TRIES_A_CENT = 3_300;
     private static final double LEAST_HEAT = 60;
     private static final double MOST_HEAT = 600;
+    /** Of several weeks as one, which have so many slots and more. */
+    private static final int MANY = 100;
+    private static final double MOST_HEAT_OF_MANY = 1_000;
     private static final double END = 0.1;
     /** By the clock, the tries at hand are known only after a while. */
     private static final double WHILE = 0.01;
@@ -29,6 +32,7 @@ final class JointSearch {
     private final DishTries dishes;
     private final int dock;
     private final Random random;
+    private final double most;
     private int[] bestMenu;
     private int[] bestPacks;
     private double best;
@@ -43,6 +47,7 @@ final class JointSearch {
         dishes = new DishTries(problem, menu);
         dock = problem.prices().receivingResource();
         random = new Random(seed);
+        most = problem.slots().size() < MANY ? MOST_HEAT : MOST_HEAT_OF_MANY;
         menu.changed(i -> orders.need(i, menu.need(i)));
         orders.start(packs);
         bestMenu = choice.clone();
@@ -81,8 +86,8 @@ final class JointSearch {
     }
 
     /** A search that has few tries must not lose its start: it could not come back. */
-    private static double heat(double done, double tries) {
-        return Math.max(LEAST_HEAT, Math.min(MOST_HEAT, tries / TRIES_A_CENT)) * Math.pow(END, done);
+    private double heat(double done, double tries) {
+        return Math.max(LEAST_HEAT, Math.min(most, tries / TRIES_A_CENT)) * Math.pow(END, done);
     }
 
     /** @param limit what the plan must be worth after the try, else it is taken back */

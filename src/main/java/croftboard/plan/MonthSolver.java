@@ -16,8 +16,8 @@ import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
 
 /**
- * Chooses dishes and packs for several weeks as one problem: a greedy menu with its orders at once; searches over all
- * weeks, two side by side, that go on from the best so far; then orders, week by week by the exact program with the other
+ * Chooses dishes and packs for several weeks as one problem: a greedy menu with its orders at once; two searches of menus
+ * over all weeks side by side; from each, menu and orders together; then orders, week by week by the exact program with the other
  * weeks' orders as they are, and beside that one exact program over all weeks for its proof. With a clock the bound over
  * all menus is reckoned beside the first search, with steps before it. Knows no book. One object solves once.
  */
@@ -61,6 +61,7 @@ final class MonthSolver {
                 threads.shutdownNow();
             }
         }
+        best = proved(lower(best.orders().bestForMenu(), best.orders().bestForMenu().isPresent() ? bound : Optional.empty()));
         return solved(best.choice(), best.orders());
     }
 
@@ -78,12 +79,10 @@ final class MonthSolver {
             settle(threads);
             return;
         }
-        for (int wave = 0; wave < budget.waves() && !stop.getAsBoolean(); wave++) {
-            listener.doing("menus of all weeks, search " + (wave + 1) + " of " + budget.waves());
-            wave(wave == 0 || !best.complete() ? greedy : best.choice(), wave, threads);
-            if (relaxed.isDone()) {
-                hear(relaxed.join());
-            }
+        listener.doing("menus of all weeks");
+        search(greedy, threads);
+        if (relaxed.isDone()) {
+            hear(relaxed.join());
         }
         if (!stop.getAsBoolean()) {
             settle(threads);
@@ -118,8 +117,26 @@ final class MonthSolver {
         take(all.menu(), all.orders());
     }
 
-    /** Two searches side by side from one menu, each with its orders. */
-    private void wave(int[] start, int wave, ExecutorService threads) {
+    /** Two searches side by side, each with its orders, again from the best of them; then menu and orders together. */
+    private void search(int[] greedy, ExecutorService threads) {
+        List<Run> last = List.of();
+        for (int wave = 0; wave < budget.waves() && !stop.getAsBoolean(); wave++) {
+            last = wave(wave == 0 || !best.complete() ? greedy : best.choice(), wave, threads);
+        }
+        if (!JointSearch.suits(problem) || budget.jointTries() + budget.jointMillis() == 0) {
+            return;
+        }
+        listener.doing("menus and orders of all weeks together");
+        double worth = localWorth;
+        List<CompletableFuture<Together>> together = new ArrayList<>();
+        for (Run from : last) {
+            long own = seed + 1_000L * together.size();
+            together.add(CompletableFuture.supplyAsync(() -> together(from, worth, own), threads));
+        }
+        together.forEach(t -> take(t.join().choice, t.join().orders));
+    }
+
+    private List<Run> wave(int[] start, int wave, ExecutorService threads) {
         MenuSearch.Effort effort = new MenuSearch.Effort(budget.tries(), budget.menuMillis(), budget.memory());
         double worth = localWorth;
         List<CompletableFuture<Run>> runs = new ArrayList<>();
@@ -130,14 +147,25 @@ final class MonthSolver {
                 return new Run(menu, new Sourcing(problem, worth).search(menu.choice(), own, budget.rounds(), stop));
             }, threads));
         }
-        for (CompletableFuture<Run> r : runs) {
-            Run run = r.join();
+        List<Run> done = runs.stream().map(CompletableFuture::join).toList();
+        done.forEach(run -> {
             listener.searched(run.menu, run.orders);
             take(run.menu.choice(), run.orders);
-        }
+        });
+        return done;
     }
 
     private record Run(MenuSearch.Found menu, Sourcing.Orders orders) { }
+
+    private record Together(int[] choice, Sourcing.Orders orders) { }
+
+    /** Never worse than what it starts from. */
+    private Together together(Run from, double worth, long own) {
+        JointSearch.Found found = new JointSearch(problem, worth, from.menu.choice(), from.orders.packs(), own)
+                .run(budget.jointTries(), budget.jointMillis(), stop);
+        return new Together(found.choice(), new Sourcing(problem, worth).better(found.choice(), found.packs(), own,
+                budget.rounds()));
+    }
 
     /** Exact orders of each week; beside them, from the orders of before, the exact program over all weeks. */
     private void settle(ExecutorService threads) {
@@ -177,6 +205,10 @@ final class MonthSolver {
             best = now;
             listener.better(now);
         }
+    }
+
+    private static Optional<Long> lower(Optional<Long> a, Optional<Long> b) {
+        return a.isPresent() && b.isPresent() ? Optional.of(Math.min(a.get(), b.get())) : a.isPresent() ? a : b;
     }
 
     private WeekSolver.Solved solved(int[] menu, Sourcing.Orders found) {

@@ -1,14 +1,19 @@
 package croftboard.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What became of a request for a plan. */
 public sealed interface PlanAnswer {
     <T> T fold(Function<Planned, T> planned, Function<Refused, T> refused);
 
-    /** A plan; complete or not, {@link WeekPlan#complete()} tells. @param stopped whether it was ended early */
-    record Planned(WeekPlan plan, boolean stopped) implements PlanAnswer {
+    /** A plan; complete or not, {@link WeekPlan#complete()} tells. @param stopped whether it was ended early. @param kept of a rotation */
+    record Planned(WeekPlan plan, boolean stopped, Optional<RotationKept> kept) implements PlanAnswer {
+        public Planned(WeekPlan plan, boolean stopped) {
+            this(plan, stopped, Optional.empty());
+        }
+
         @Override
         public <T> T fold(Function<Planned, T> planned, Function<Refused, T> refused) {
             return planned.apply(this);

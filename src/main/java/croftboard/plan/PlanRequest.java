@@ -16,10 +16,26 @@ import java.util.function.BooleanSupplier;
  * @param from a plan to start from
  * @param progress told what is happening and each better plan
  * @param stop asked now and then; true ends with the best plan so far
+ * @param rotation the week as a rotation has it: the search starts there, and leaving its dishes costs the price of a change
  * @param prove go on searching and bounding in turns until the plan is proved within {@link Proving#PROMILLE} or the time ends
+ * @param packs at least so many packs of a vendor's item, by {@code vendor/item}
  */
 public record PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
-        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove) {
+        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove,
+        SortedMap<String, Integer> packs, Optional<WeekPlan> rotation) {
+
+    /** One that follows no rotation. */
+    public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
+            Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove,
+            SortedMap<String, Integer> packs) {
+        this(week, seed, time, steps, keep, from, given, progress, stop, prove, packs, Optional.empty());
+    }
+
+    /** One that keeps no order lines. */
+    public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
+            Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove) {
+        this(week, seed, time, steps, keep, from, given, progress, stop, prove, new java.util.TreeMap<>());
+    }
 
     /** One that ends with its time or steps. */
     public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,

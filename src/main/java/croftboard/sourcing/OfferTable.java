@@ -7,6 +7,8 @@ import java.util.stream.IntStream;
 
 /** Offers, items and stock of a week as plain arrays, for speed. Nothing here changes. */
 final class OfferTable {
+    /** Up to so many days a search looks at all offers of an item; beyond, at those near the days that changed. */
+    static final int SHORT = 21;
     final WeekProblem problem;
     final int days;
     final int[][] offersOfItem;
@@ -66,6 +68,26 @@ final class OfferTable {
         }
         stock = IntStream.range(0, items.size()).mapToObj(i -> problem.stock().stream().filter(s -> s.item() == i)
                 .sorted(Comparator.comparingInt(WeekProblem.ItemStock::until)).toList()).toList();
+    }
+
+    /** Offers of an item on deliveries from the one day to the other. */
+    int[] between(int i, int from, int until) {
+        int[] own = offersOfItem[i];
+        int n = 0;
+        for (int o : own) {
+            n += day[o] >= from && day[o] <= until ? 1 : 0;
+        }
+        if (n == own.length) {
+            return own;
+        }
+        int[] near = new int[n];
+        n = 0;
+        for (int o : own) {
+            if (day[o] >= from && day[o] <= until) {
+                near[n++] = o;
+            }
+        }
+        return near;
     }
 
     private static int[][] group(int groups, int[] of) {

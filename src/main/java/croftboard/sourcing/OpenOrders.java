@@ -21,6 +21,10 @@ public final class OpenOrders {
     final long[] money;
     final int[] bought;
     private final long[][] toBuy;
+    /** By item, the first and the last day of which the need told last differs from the one before. */
+    private final int[] firstChanged;
+    private final int[] lastChanged;
+    private final long[] was;
     private final long[] needed;
     private final long[] boughtMg;
     private final ItemSums sums;
@@ -47,6 +51,9 @@ public final class OpenOrders {
         money = new long[table.minimum.length];
         bought = new int[money.length];
         toBuy = new long[items][table.days];
+        firstChanged = new int[items];
+        lastChanged = new int[items];
+        was = new long[table.days];
         needed = new long[items];
         boughtMg = new long[items];
         sums = new ItemSums(items);
@@ -95,7 +102,30 @@ public final class OpenOrders {
 
     /** Tells what an item is needed for, without buying. @param need milligrams by day, stock not yet taken off */
     public void need(int item, long[] need) {
+        System.arraycopy(toBuy[item], 0, was, 0, was.length);
         needed[item] = table.afterStock(item, need, toBuy[item]);
+        int first = Arrays.mismatch(was, toBuy[item]);
+        int last = was.length - 1;
+        while (first >= 0 && was[last] == toBuy[item][last]) {
+            last--;
+        }
+        firstChanged[item] = Math.max(0, first);
+        lastChanged[item] = first < 0 ? 0 : last;
+    }
+
+    /** Offers of an item that could serve what its changed need leaves or lacks; all where the problem is short. */
+    int[] near(int item) {
+        int[] own = table.offersOfItem[item];
+        if (table.days <= OfferTable.SHORT) {
+            return own;
+        }
+        return table.between(item, firstChanged[item] - table.life[item], lastChanged[item] + table.life[item]);
+    }
+
+    /** Offers of an item that could serve the changed days themselves; all where the problem is short. */
+    int[] serving(int item) {
+        return table.days <= OfferTable.SHORT ? table.offersOfItem[item]
+                : table.between(item, firstChanged[item] - table.life[item], lastChanged[item]);
     }
 
     /** Buys what an item lacks and gives back what it no longer needs. @param foodFree see {@link #cents} */
@@ -231,11 +261,17 @@ public final class OpenOrders {
             lot[table.day[o]] += packs[o] * table.packMg[o];
         }
         System.arraycopy(toBuy[i], 0, left, 0, left.length);
+        int oldest = 0;
         for (int d = 0; d < left.length; d++) {
-            for (int t = Math.max(0, d - table.life[i]); t <= d && left[d] > 0; t++) {
-                long take = Math.min(lot[t], left[d]);
-                lot[t] -= take;
+            if (left[d] == 0) {
+                continue;
+            }
+            oldest = Math.max(oldest, d - table.life[i]);
+            while (left[d] > 0 && oldest <= d) {
+                long take = Math.min(lot[oldest], left[d]);
+                lot[oldest] -= take;
                 left[d] -= take;
+                oldest += left[d] > 0 ? 1 : 0;
             }
         }
     }

@@ -18,15 +18,16 @@ final class PackRepair {
     }
 
     void settle(int i, double foodFree) {
-        mend(i);
+        int[] near = orders.near(i);
+        mend(i, near);
         double mended = orders.centsWithoutDock(foodFree);
-        int[] own = table.offersOfItem[i];
+        int[] own = orders.serving(i);
         held = held.length < own.length ? new int[own.length] : held;
         for (int k = 0; k < own.length; k++) {
             held[k] = orders.packs[own[k]];
             orders.put(own[k], table.least[own[k]]);
         }
-        mend(i);
+        mend(i, near);
         if (orders.centsWithoutDock(foodFree) >= mended) {
             for (int k = 0; k < own.length; k++) {
                 orders.put(own[k], held[k]);
@@ -37,22 +38,26 @@ final class PackRepair {
 
     /** From the packs at hand. */
     void mend(int i) {
+        mend(i, table.offersOfItem[i]);
+    }
+
+    private void mend(int i, int[] among) {
         orders.use(i);
         int best = 0;
         for (int n = 0; best >= 0 && orders.lacks(i) && n < MOST_PACKS; n++) {
-            best = cheapest(i);
+            best = cheapest(i, among);
             if (best >= 0) {
                 orders.put(best, orders.packs[best] + 1);
                 orders.use(i);
             }
         }
-        giveBack(i, -1);
+        giveBack(i, -1, among);
     }
 
-    private int cheapest(int i) {
+    private int cheapest(int i, int[] among) {
         int best = -1;
         double least = Double.MAX_VALUE;
-        for (int o : table.offersOfItem[i]) {
+        for (int o : among) {
             long served = orders.packs[o] < table.most[o] ? served(i, o) : 0;
             if (served > 0) {
                 double each = (price(o) + (table.packMg[o] - served) * table.surplus(i, table.day[o])) / served;
@@ -90,12 +95,16 @@ final class PackRepair {
 
     /** Packs whose going saves money go, the one that saves most first. @param spared a delivery that keeps its packs; -1 */
     void giveBack(int i, int spared) {
+        giveBack(i, spared, table.offersOfItem[i]);
+    }
+
+    private void giveBack(int i, int spared, int[] among) {
         int best = 0;
         while (best >= 0) {
             best = -1;
             double most = LEAST;
             long spare = orders.spare(i);
-            for (int o : table.offersOfItem[i]) {
+            for (int o : among) {
                 if (orders.packs[o] > table.least[o] && table.packMg[o] <= spare && table.delivery[o] != spared) {
                     double gain = gain(i, o);
                     if (gain > most) {

@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
 /** A section of the figures; each can be measured alone. */
 enum Part {
     DEMO(Demo::measure), QUALITY(Quality::measure), BASELINES(Baselines::measure), PLANTED(Planted::measure),
-    SIZE(Sizes::measure), MONTH(Months::measure), MISJUDGED(Misjudged::measure), START(Starts::measure),
-    PAPER(Papers::measure);
+    SIZE(Sizes::measure), MONTH(Months::measure), WEEKS(Seasons::measure), MISJUDGED(Misjudged::measure), START(Starts::measure),
+    PAPER(Papers::measure), SHORT(Shorts::measure), EXPOSURE(Exposures::measure),
+    CLASH(Clashes::measure);
 
     private final Measure measure;
 

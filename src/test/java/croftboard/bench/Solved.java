@@ -22,6 +22,12 @@ record Solved(WeekProblem problem, Duration time, Engine.Answer answer, Account 
         return told(new Solved(problem, time, Engine.month(problem, time, seed)));
     }
 
+    /** The weeks one after the other in the same time. */
+    static Solved oneByOne(WeekProblem problem, int seconds, long seed) {
+        Duration time = Duration.ofSeconds(seconds);
+        return told(new Solved(problem, time, Engine.oneByOne(problem, time, seed)));
+    }
+
     private Solved(WeekProblem problem, Duration time, Engine.Answer answer) {
         this(problem, time, answer, Account.of(problem, answer.choice(), answer.packs()));
     }

@@ -36,6 +36,11 @@ public final class TwoTinyWeeks {
      * @param first price of a unit on the first day; a unit is a gram
      */
     public static WeekProblem lots(int[] demands, long setUp, long carrying, long first) {
+        return lots(demands, setUp, carrying, first, DAYS);
+    }
+
+    /** @param life days that a unit lives after its delivery */
+    public static WeekProblem lots(int[] demands, long setUp, long carrying, long first, int life) {
         int[] day = {0, 3, 5, 8, 11};
         List<WeekProblem.Slot> slots = new ArrayList<>();
         List<WeekProblem.Delivery> deliveries = new ArrayList<>();
@@ -46,7 +51,7 @@ public final class TwoTinyWeeks {
             deliveries.add(delivery(k, day[k], 0, setUp));
             offers.add(offer(0, k, 1, first - carrying * k, Arrays.stream(demands).sum(), false));
         }
-        WeekProblem.Item item = new WeekProblem.Item("item", "item", DAYS, DAYS + 30, Ratio.ZERO, Ratio.ZERO);
+        WeekProblem.Item item = new WeekProblem.Item("item", "item", life, DAYS + 30, Ratio.ZERO, Ratio.ZERO);
         return problem("lots", slots, List.of(item), offers, deliveries, List.of(), Ratio.ZERO);
     }
 

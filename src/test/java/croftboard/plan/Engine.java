@@ -4,6 +4,8 @@ import croftboard.menu.MenuSearch;
 import croftboard.need.Account;
 import croftboard.need.Buying;
 import croftboard.need.Enumeration;
+import croftboard.need.ServiceWeeks;
+import croftboard.need.Stretch;
 import croftboard.need.WeekProblem;
 import croftboard.need.Workload;
 import croftboard.sourcing.Sourcing;
@@ -55,6 +57,35 @@ public final class Engine {
     public static Answer month(WeekProblem problem, Duration time, long seed) {
         return heard(problem, ear -> new MonthSolver(problem, MonthBudget.of(time, OptionalLong.empty()), seed, ear,
                 () -> false).solve(Enumeration.nothing(problem)));
+    }
+
+    /** As a rotation plans them: up to five weeks as one problem, more by stretches of three. */
+    public static Answer weeks(WeekProblem problem, int weeks, Duration time, long seed) {
+        if (weeks <= Rotator.AS_ONE) {
+            return month(problem, time, seed);
+        }
+        MonthBudget first = MonthBudget.ofStretch(time.multipliedBy(4).dividedBy(weeks + 1), OptionalLong.empty());
+        MonthBudget each = MonthBudget.ofStretch(time.dividedBy(weeks + 1), OptionalLong.empty());
+        return heard(problem, ear -> new RollingWeeks(problem, 3, first, each, seed, ear, () -> false)
+                .solve(Enumeration.nothing(problem)));
+    }
+
+    /** The same weeks one after the other, each with its share of the time: stock and dishes of the settled ones are given. */
+    public static Answer oneByOne(WeekProblem problem, Duration time, long seed) {
+        return heard(problem, ear -> {
+            ServiceWeeks weeks = new ServiceWeeks(problem);
+            int[] choice = Enumeration.nothing(problem);
+            int[] packs = new int[problem.offers().size()];
+            for (int w = 0; w < weeks.count(); w++) {
+                Stretch week = new Stretch(problem, weeks, w, w + 1, choice, packs);
+                WeekSolver.Solved solved = new WeekSolver(week.problem, Budget.of(time.dividedBy(weeks.count()),
+                        OptionalLong.empty()), seed, new Ear(), () -> false).solve(week.choice(Enumeration.nothing(problem)));
+                week.choiceInto(solved.choice(), choice);
+                week.packsInto(solved.orders().packs(), packs);
+            }
+            Sourcing.Orders orders = new Sourcing(problem, 0).known(choice, packs);
+            return new WeekSolver.Solved(choice, orders, complete(problem, choice, packs), Optional.empty(), "");
+        });
     }
 
     private static Answer heard(WeekProblem problem, Function<WeekSolver.Listener, WeekSolver.Solved> solver) {

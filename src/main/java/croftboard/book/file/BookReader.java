@@ -84,7 +84,8 @@ public final class BookReader {
         int before = notebook.faultCount();
         Text.of(path, content, notebook).flatMap(t -> new YamlText(path, notebook).read(t))
                 .ifPresentOrElse(root -> {
-            boolean list = kind == FileKind.TARGETS || kind == FileKind.CLOSURES || kind == FileKind.CROPS;
+            boolean list = kind == FileKind.TARGETS || kind == FileKind.CLOSURES || kind == FileKind.CROPS
+                    || kind == FileKind.OVERRIDES;
             boolean fits = list ? root instanceof Node.Sequence : root instanceof Node.Mapping;
             boolean empty = root instanceof Node.Gone || root instanceof Node.Scalar s && s.isEmpty();
             boolean needed = kind == FileKind.KITCHEN || kind == FileKind.VENDOR || kind == FileKind.DEMAND;
@@ -113,6 +114,8 @@ public final class BookReader {
             case CLOSURES -> new SeasonsReader(values).closures(root, drafts);
             case EVENTS -> new EventReader(values).read(root, drafts);
             case CROPS -> new SeasonsReader(values).crops(root, drafts);
+            case LEARNED -> new LearnedReader(values).learned(root, drafts);
+            case OVERRIDES -> new LearnedReader(values).overrides(root, drafts);
             case ON_HAND, LIST -> throw new IllegalStateException("no YAML: " + kind);
         }
     }
@@ -133,7 +136,7 @@ public final class BookReader {
         drafts.demand.forEach((line, d) -> demand.put(line, new Seasons.LineDemand(d.cv(), d.mean())));
         Seasons seasons = new Seasons(fixed(drafts.seasons), List.copyOf(drafts.targets), fixed(demand),
                 List.copyOf(drafts.demandFactors), fixed(drafts.closures), List.copyOf(drafts.events),
-                List.copyOf(drafts.crops));
+                List.copyOf(drafts.crops), drafts.learned, List.copyOf(drafts.overrides));
         Book book = new Book(kitchen, fixed(drafts.ingredients), fixed(drafts.recipes),
                 fixed(drafts.vendors), seasons,
                 fixed(drafts.lists), List.copyOf(drafts.onHand), Fingerprint.of(used));

@@ -2,7 +2,9 @@ package croftboard.book.file;
 
 import croftboard.book.Ingredient;
 import croftboard.book.Kitchen;
+import croftboard.book.Learned;
 import croftboard.book.ListedOffer;
+import croftboard.book.ManagersFigure;
 import croftboard.book.OnHand;
 import croftboard.book.Recipe;
 import croftboard.book.Seasons;
@@ -33,6 +35,8 @@ final class Drafts {
     final Map<LocalDate, String> closures = new TreeMap<>();
     final List<Seasons.Event> events = new ArrayList<>();
     final List<Seasons.Crop> crops = new ArrayList<>();
+    final List<ManagersFigure> overrides = new ArrayList<>();
+    Optional<Learned> learned = Optional.empty();
     Optional<Kitchen> kitchen = Optional.empty();
 
     /** @param mean portions by weekday. @param written days that the file names, faulty ones included */

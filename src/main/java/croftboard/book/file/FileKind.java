@@ -1,17 +1,18 @@
 package croftboard.book.file;
 
+import croftboard.book.Nearest;
 import java.util.List;
 import java.util.Optional;
 
 /** The kinds of files of a book, told by their paths. */
 enum FileKind {
-    KITCHEN, INGREDIENTS, ON_HAND, RECIPES, VENDOR, LIST, SEASONS, TARGETS, DEMAND, CLOSURES, EVENTS, CROPS;
+    KITCHEN, INGREDIENTS, ON_HAND, RECIPES, VENDOR, LIST, SEASONS, TARGETS, DEMAND, CLOSURES, EVENTS, CROPS, LEARNED, OVERRIDES;
 
     static final String KITCHEN_PATH = "kitchen/kitchen.yaml";
     static final String ON_HAND_PATH = "kitchen/on-hand.csv";
     private static final List<String> FIXED = List.of(KITCHEN_PATH, ON_HAND_PATH, "seasons/seasons.yaml",
             "seasons/targets.yaml", "seasons/demand.yaml", "seasons/closures.yaml", "seasons/events.yaml",
-            "seasons/crops.yaml");
+            "seasons/crops.yaml", "seasons/learned.yaml", "seasons/overrides.yaml");
 
     /** The kind of a path; empty when the book has no such file. */
     static Optional<FileKind> of(String path) {
@@ -47,6 +48,8 @@ enum FileKind {
             case "closures.yaml" -> Optional.of(CLOSURES);
             case "events.yaml" -> Optional.of(EVENTS);
             case "crops.yaml" -> Optional.of(CROPS);
+            case "learned.yaml" -> Optional.of(LEARNED);
+            case "overrides.yaml" -> Optional.of(OVERRIDES);
             default -> Optional.empty();
         };
     }
@@ -69,7 +72,7 @@ enum FileKind {
             case "recipes" -> List.of(RECIPES);
             case "farms" -> List.of(VENDOR, LIST);
             case "farms/lists" -> List.of(LIST);
-            case "seasons" -> List.of(SEASONS, TARGETS, DEMAND, CLOSURES, EVENTS, CROPS);
+            case "seasons" -> List.of(SEASONS, TARGETS, DEMAND, CLOSURES, EVENTS, CROPS, LEARNED, OVERRIDES);
             default -> List.of();
         };
     }

@@ -37,7 +37,8 @@ enum Form {
 
     KITCHEN("kitchen#kitchen", "open lines",
             "name place time_zone paper prep_days gap stations cooks receiving equipment "
-            + "surplus_worth portions waste promises local health_code contact order_note labels packed thaw"),
+            + "surplus_worth portions waste promises local health_code contact order_note labels packed thaw "
+            + "new_dishes_per_month"),
     LABELS("kitchen#labels", "rows columns width height top left", "across down"),
     SERVICE_LINE("kitchen#line", "id course", "name run standing"),
     STATION("kitchen#station", "id name", "overtime"),
@@ -63,7 +64,13 @@ enum Form {
     CLOSURE("closures#closure", "date why", ""),
     EVENT("events#event", "name date guarantee overage price menu", "service diets"),
     EVENT_COURSE("events#course", "id course share", "dish diet"),
-    CROP("crops#crop", "crop item weeks region source", "");
+    CROP("crops#crop", "crop item weeks region source", ""),
+    LEARNED("learned#learned", "version through fingerprint days ran_out lines dishes", "weeks"),
+    LEARNED_LINE("learned#line", "cv seen days", ""),
+    LEARNED_DAY("learned#day", "portions seen ran_out", ""),
+    LEARNED_DISH("learned#dish", "draw seen ran_out", ""),
+    LEARNED_WEEK("learned#week", "weeks times", ""),
+    OVERRIDE("overrides#override", "week line day portions reason", "instead_of");
 
     private final String schema;
     private final List<String> required;

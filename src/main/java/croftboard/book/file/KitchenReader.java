@@ -72,7 +72,8 @@ final class KitchenReader {
                 f.or("waste", Cents.ZERO, n -> quantities.price(n, "per lb")),
                 f.or("promises", PromisesReader.NO_PROMISES, promises::read),
                 f.maybe("local", promises::local),
-                health.edition(), health.authority(), paperwork(f));
+                health.edition(), health.authority(), paperwork(f),
+                f.maybe("new_dishes_per_month", n -> quantities.whole(n, 0, 200)));
         drafts.kitchen = Optional.of(notebook.wrote(kitchen, f.spot(), before));
     }
 

@@ -41,14 +41,15 @@ public final class MoneyScreen implements Screen {
     public void print(Page page) {
         page.heading("Money");
         TextTable table = new TextTable(TextTable.Column.words("expected in the week"), TextTable.Column.figure("money"));
-        lines().forEach((say, cents) -> table.row(say, new Cents(cents).toString()));
+        lines(account, "value of the plan").forEach((say, cents) -> table.row(say, new Cents(cents).toString()));
         page.table(table);
         page.say("Food costs " + new Cents(account.foodCost()) + " (orders, less surplus that keeps, and staples): "
-                + share() + ".");
+                + share(account) + ".");
         surplus(page);
     }
 
-    private Map<String, Long> lines() {
+    /** @param value words for the one number */
+    static Map<String, Long> lines(Account account, String value) {
         Map<String, Long> lines = new LinkedHashMap<>();
         lines.put("sales from the case", account.sales());
         lines.put("events, by the head", account.eventSales());
@@ -61,11 +62,11 @@ public final class MoneyScreen implements Screen {
         lines.put("overtime", -account.overtime());
         lines.put("margin", account.value() + account.brokenCents());
         lines.put("price of broken promises", -account.brokenCents());
-        lines.put("value of the plan", account.value());
+        lines.put(value, account.value());
         return lines;
     }
 
-    private String share() {
+    static String share(Account account) {
         long sales = account.sales() + account.eventSales();
         return sales == 0 ? "no sales are expected"
                 : Ratio.of(account.foodCost()).times(100).over(sales).toDecimal(1) + " % of sales";
@@ -108,7 +109,7 @@ public final class MoneyScreen implements Screen {
     @Override
     public Rows rows() {
         Rows rows = new Rows("line", "money_usd");
-        lines().forEach((say, cents) -> rows.add(say, Rows.dollars(cents)));
+        lines(account, "value of the plan").forEach((say, cents) -> rows.add(say, Rows.dollars(cents)));
         return rows.add("food cost", Rows.dollars(account.foodCost()));
     }
 }

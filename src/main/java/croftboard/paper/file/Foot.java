@@ -1,63 +1,75 @@
 package croftboard.paper.file;
 
-import croftboard.paper.PaperContext;
+import croftboard.paper.OrderKey;
+import croftboard.paper.Origin;
 import croftboard.paper.Sheet;
+import croftboard.paper.SheetKind;
 import croftboard.paper.When;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What stands on every page beside the sheet itself: what is wrong with it first, where it comes from last. */
-final class Foot implements Imprint {
+final class Foot {
     private static final int LONGEST_TITLE = 46;
     private static final int LONGEST_NAME = 40;
     private static final int FINGERPRINT = 8;
     private static final int NAMED = 3;
-    private final PaperContext context;
+    /** What guests read tells them what is so, not what the kitchen has yet to find out. */
+    private static final Set<SheetKind> GUESTS = EnumSet.of(SheetKind.LABEL, SheetKind.CASE_CARD, SheetKind.MEMBERS,
+            SheetKind.HOME_CARD);
+    private final Origin from;
 
-    Foot(PaperContext context) {
-        this.context = context;
+    Foot(Origin from) {
+        this.from = from;
     }
 
-    @Override
-    public Optional<String> told(Sheet sheet) {
+    /** The first line of the page; empty when all is well. */
+    Optional<String> told(Sheet sheet) {
         List<String> told = new ArrayList<>();
-        int missing = context.plan().missing().size();
+        int missing = from.missing();
         if (missing > 0) {
             told.add("NOT COMPLETE: " + missing + (missing == 1 ? " thing" : " things")
                     + " of this plan cannot be had or done. Do not work from it.");
         }
-        List<String> orders = sheet.behind().stream().filter(context.notSent()::contains).sorted()
-                .map(k -> Visible.shortened(context.called().vendor(k.vendor()), LONGEST_NAME) + ", " + When.day(k.delivery()))
-                .toList();
-        if (!orders.isEmpty()) {
-            told.add("NOT SENT BEFORE CUT-OFF: " + orders.stream().limit(NAMED).collect(Collectors.joining("; "))
-                    + (orders.size() > NAMED ? " and " + (orders.size() - NAMED) + " more" : "") + ". Nothing comes of it.");
+        orders(sheet, from.notSent()).ifPresent(o -> told.add("NOT SENT BEFORE CUT-OFF: " + o + ". Nothing comes of it."));
+        if (!GUESTS.contains(sheet.kind())) {
+            orders(sheet, from.doubtful().notRecorded()).ifPresent(o -> told.add("NOT RECORDED AS SENT, past the cut-off: " + o
+                    + ". If it was not sent, nothing comes."));
+            orders(sheet, from.doubtful().changed()).ifPresent(o -> told.add("CHANGED SINCE IT WAS SENT: " + o
+                    + ". Until it is sent again, the old order comes."));
         }
         return told.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", told));
     }
 
-    /** {@code 2027-W33@2}, and whether people work from it. */
-    @Override
-    public String plan() {
-        return context.planName() + (context.posted() ? "" : " draft, not posted");
+    private Optional<String> orders(Sheet sheet, Set<OrderKey> which) {
+        List<String> orders = sheet.behind().stream().filter(which::contains).sorted()
+                .map(k -> Visible.shortened(from.called().vendor(k.vendor()), LONGEST_NAME) + ", " + When.day(k.delivery()))
+                .toList();
+        return orders.isEmpty() ? Optional.empty() : Optional.of(orders.stream().limit(NAMED).collect(Collectors.joining("; "))
+                + (orders.size() > NAMED ? " and " + (orders.size() - NAMED) + " more" : ""));
     }
 
-    @Override
-    public String title(Sheet sheet) {
+    /** {@code 2027-W33@2}, and whether people work from it. */
+    String plan() {
+        return from.name() + from.state();
+    }
+
+    String title(Sheet sheet) {
         return Visible.shortened(sheet.title(), LONGEST_TITLE);
     }
 
-    @Override
-    public String origin() {
-        return "Croftboard \u00b7 " + Visible.shortened(context.book().kitchen().name(), LONGEST_NAME) + " \u00b7 plan "
-                + fingerprint() + " \u00b7 printed " + When.printed(context.printed());
+    String origin() {
+        return "Croftboard \u00b7 " + Visible.shortened(from.book().kitchen().name(), LONGEST_NAME) + fingerprint()
+                + " \u00b7 printed " + When.printed(from.printed());
     }
 
-    /** First letters of the book's fingerprint that the plan was made from. */
+    /** First letters of the book's fingerprint that the plan was made from; nothing where there is no plan. */
     private String fingerprint() {
-        String whole = context.plan().fingerprint();
-        return whole.substring(0, Math.min(FINGERPRINT, whole.length()));
+        String whole = from.fingerprint();
+        return whole.isEmpty() ? "" : " \u00b7 plan " + whole.substring(0, Math.min(FINGERPRINT, whole.length()));
     }
 }

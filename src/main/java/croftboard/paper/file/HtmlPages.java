@@ -1,7 +1,9 @@
 package croftboard.paper.file;
 
+import croftboard.paper.Origin;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
+import croftboard.paper.SheetKind;
 import croftboard.paper.Typeface;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,16 +18,15 @@ final class HtmlPages {
     /** Part of a line that words are taken to need no more than. */
     private static final double SPARE = 0.98;
     private final String size;
-    private final Imprint foot;
+    private final Foot foot;
 
     HtmlPages(PaperContext context) {
-        this(context.book().kitchen().paper(), new Foot(context));
+        this(context.origin());
     }
 
-    /** @param size of paper: letter or a4 */
-    HtmlPages(String size, Imprint foot) {
-        this.size = size;
-        this.foot = foot;
+    HtmlPages(Origin from) {
+        this.size = from.book().kitchen().paper();
+        this.foot = new Foot(from);
     }
 
     private static String resource(String name) {
@@ -55,7 +56,8 @@ final class HtmlPages {
     private void sheet(Markup out, Sheet sheet, boolean paper) {
         Optional<String> told = foot.told(sheet);
         Sheet.Look look = sheet.look();
-        String page = look.bare() ? "bare" : (look.landscape() ? "wide" : "tall") + (told.isPresent() ? "-told" : "");
+        boolean wall = sheet.kind() == SheetKind.WALL;
+        String page = look.bare() ? "bare" : (wall ? "wall" : look.landscape() ? "wide" : "tall") + (told.isPresent() ? "-told" : "");
         out.raw("\n").open("section", "id", sheet.id(), "class", page + " t" + look.type());
         if (!look.bare()) {
             told.ifPresent(t -> out.element("div", t, "class", "told"));
@@ -65,7 +67,7 @@ final class HtmlPages {
             out.open("h1").lines(Visible.of(sheet.title())).close("h1");
             sheet.under().forEach(u -> out.open("p", "class", "under").lines(Visible.of(u)).close("p"));
         }
-        double width = PageStyle.width(size, look.landscape());
+        double width = wall ? PageStyle.wallWidth(size) : PageStyle.width(size, look.landscape());
         new HtmlBlocks(out, width / look.type() * SPARE).all(sheet.blocks());
         if (!paper) {
             foot(out, sheet, false);

@@ -104,7 +104,7 @@ public final class Packet {
     }
 
     private void texts(List<Sheet> sheets) throws IOException {
-        Foot foot = new Foot(context);
+        Foot foot = new Foot(context.origin());
         for (Sheet sheet : sheets) {
             file(inKind(sheet, "txt"), foot.told(sheet).map(t -> t + "\n\n").orElse("") + TextSheet.of(sheet) + "\n"
                     + foot.plan() + "\n" + foot.origin() + "\n");

@@ -1,5 +1,7 @@
 package croftboard.paper.file;
 
+import croftboard.paper.WallPaper;
+
 /** The part of the style that depends on where the sheets go. */
 final class PageStyle {
     private static final String FOOT = """
@@ -31,18 +33,30 @@ final class PageStyle {
                 + page("wide", size + " landscape", "0.55in", "") + page("widetold", size + " landscape", "0.8in", TOLD)
                 // a named page does not widen what stands on it: say how wide it is, paper less margins
                 + "section.wide, section.wide-told { width: " + (a4 ? "10.59in" : "9.9in") + "; }\n"
+                + page("wall", wall(paper), "0.55in", "") + page("walltold", wall(paper), "0.8in", TOLD)
+                + "section.wall { page: wall; } section.wall-told { page: walltold; }\n"
                 + "@page bare { size: " + size + " portrait; margin: 0; }\n" + """
                 .foot { position: running(foot); border-top: 0.75pt solid #000; padding-top: 2pt; }
                 .told { position: running(told); font-size: 11pt; }
                 .page:after { content: counter(page); }
                 .pages:after { content: counter(pages); }
                 section:first-child { page-break-before: auto; }
-                """ + block("tall", width(paper, false)) + block("wide", width(paper, true));
+                """ + block("tall", width(paper, false)) + block("wide", width(paper, true)) + block("wall", wallWidth(paper));
     }
 
     /** The layout takes every page to be as wide as the first one: each block is told its own width. */
     private static String block(String name, double width) {
         return String.format(java.util.Locale.ROOT, "section.%s, section.%s-told { width: %.1fpt; }\n", name, name, width);
+    }
+
+    /** Two sheets of the kitchen's paper side by side, across. */
+    private static String wall(String paper) {
+        return paper.equals("a4") ? "A3 landscape" : "17in 11in";
+    }
+
+    /** Points between the margins of a wall sheet. */
+    static double wallWidth(String paper) {
+        return WallPaper.of(paper).wide();
     }
 
     /** Points between the margins. */

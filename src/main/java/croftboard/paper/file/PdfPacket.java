@@ -99,7 +99,7 @@ final class PdfPacket {
             for (Kind k : kinds) {
                 merger.appendDocument(packet, k.pdf);
             }
-            PdfPress.stamp(packet, SheetKind.values().length, context);
+            PdfPress.stamp(packet, SheetKind.ofAWeek().size(), context.origin());
             return PdfPress.bytes(packet);
         }
     }

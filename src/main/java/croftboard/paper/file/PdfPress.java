@@ -1,5 +1,6 @@
 package croftboard.paper.file;
 
+import croftboard.paper.Origin;
 import croftboard.paper.PaperContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
@@ -9,7 +10,6 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.time.ZonedDateTime;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.logging.Level;
@@ -30,15 +30,15 @@ final class PdfPress {
     private static final int BOLD = 700;
     private final TrueTypeFont plain;
     private final TrueTypeFont bold;
-    private final ZonedDateTime printed;
+    private final Origin from;
 
     PdfPress(PaperContext context) throws IOException {
-        this(printed(context));
+        this(context.origin());
     }
 
-    PdfPress(ZonedDateTime printed) throws IOException {
+    PdfPress(Origin from) throws IOException {
         quiet();
-        this.printed = printed;
+        this.from = from;
         this.plain = face("/fonts/DejaVuSans.ttf");
         this.bold = face("/fonts/DejaVuSans-Bold.ttf");
     }
@@ -65,7 +65,7 @@ final class PdfPress {
             renderer.layout();
             renderer.createPDFWithoutClosing();
         }
-        stamp(pdf, id, printed);
+        stamp(pdf, id, from);
         return pdf;
     }
 
@@ -76,18 +76,10 @@ final class PdfPress {
     }
 
     /** Gives a document the printing's time and an id of its own, where the library would take the clock's. */
-    static void stamp(PDDocument pdf, long id, PaperContext context) {
-        stamp(pdf, id, printed(context));
-    }
-
-    private static ZonedDateTime printed(PaperContext context) {
-        return context.printed().atZone(context.book().kitchen().zone());
-    }
-
-    private static void stamp(PDDocument pdf, long id, ZonedDateTime printed) {
-        Calendar time = GregorianCalendar.from(printed);
-        pdf.getDocumentInformation().setCreationDate(time);
-        pdf.getDocumentInformation().setModificationDate(time);
+    static void stamp(PDDocument pdf, long id, Origin from) {
+        Calendar printed = GregorianCalendar.from(from.printed().atZone(from.book().kitchen().zone()));
+        pdf.getDocumentInformation().setCreationDate(printed);
+        pdf.getDocumentInformation().setModificationDate(printed);
         pdf.setDocumentId(id);
     }
 

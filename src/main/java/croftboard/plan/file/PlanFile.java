@@ -14,6 +14,11 @@ public final class PlanFile {
 
     /** The whole file, UTF-8 to be, with a line end at the end. */
     public static String write(WeekPlan plan) {
+        return Layout.of(form(plan).node());
+    }
+
+    /** The same as a part of another file. */
+    static Out form(WeekPlan plan) {
         Out out = new Out().whole("format", WeekPlan.FORMAT).word("week", plan.week())
                 .text("fingerprint", plan.fingerprint()).object("inputs", InputsForm.write(plan.inputs()))
                 .rows("menu", plan.menu(), MenuForm::write).rows("batches", plan.batches(), MenuForm::write)
@@ -24,7 +29,7 @@ public final class PlanFile {
                 .object("proof", PromiseForm.write(plan.proof())).rows("missing", plan.missing(), PromiseForm::write);
         Out swaps = new Out();
         plan.swaps().forEach(swaps::texts);
-        return Layout.of(out.object("swaps", swaps).node());
+        return out.object("swaps", swaps);
     }
 
     /** A plan, or a sentence that says where the text is no plan of a format known here; never {@code Absent}. */
@@ -38,9 +43,15 @@ public final class PlanFile {
         }
     }
 
+    static WeekPlan nested(In in) throws Unreadable {
+        Json.checkFormat(in, WeekPlan.FORMAT);
+        return plan(in);
+    }
+
     private static WeekPlan plan(In in) throws Unreadable {
         IsoWeek week = week(in);
-        return new WeekPlan(week, in.text("fingerprint"), in.object("inputs", InputsForm::read),
+        long format = in.number("format");
+        return new WeekPlan(week, in.text("fingerprint"), in.object("inputs", inputs -> InputsForm.read(inputs, format)),
                 in.rows("menu", MenuForm::served), in.rows("batches", MenuForm::batch),
                 in.rows("orders", OrderForm::order), in.rows("needs", NeedForm::need), in.rows("flows", NeedForm::flow),
                 in.rows("surplus", NeedForm::surplus), in.object("account", AccountForm::read),

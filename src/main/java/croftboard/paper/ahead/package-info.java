@@ -1,0 +1,2 @@
+/** Sheets made of several weeks: the wall sheet, crop use, notices to growers. */
+package croftboard.paper.ahead;
