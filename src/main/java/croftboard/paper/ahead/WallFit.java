@@ -14,6 +14,8 @@ final class WallFit {
     /** Title, head of the table and what stands below it, in sizes of type. */
     private static final double BESIDE = 6.5;
     private static final double PADDING = 0.85;
+    /** Columns that need more than their share take it from the others. */
+    private static final double SPARE = 1.1;
     private final WallPaper paper;
     private final Block.Table table;
 
@@ -36,7 +38,7 @@ final class WallFit {
         for (Block.Row row : table.rows()) {
             ems += ROW + LINE * lines(row.cells(), paper.wide() / type);
         }
-        return ems * type;
+        return ems * type * SPARE;
     }
 
     private int lines(List<String> cells, double ems) {

@@ -24,8 +24,8 @@ import java.util.stream.Collectors;
 public final class WallSheet {
     /** Weeks that stand side by side in type that is read from a step away. */
     private static final int ACROSS = 5;
-    private static final int LINE_WIDTH = 11;
-    private static final int DAY_WIDTH = 7;
+    private static final int LINE_WIDTH = 12;
+    private static final int DAY_WIDTH = 9;
     private static final int ALL = 100;
     private final AheadContext context;
     private final List<WeekPlan> plans;

@@ -49,9 +49,9 @@ final class PageStyle {
         return String.format(java.util.Locale.ROOT, "section.%s, section.%s-told { width: %.1fpt; }\n", name, name, width);
     }
 
-    /** Two sheets of the kitchen's paper side by side, across. */
+    /** Two sheets of the kitchen's paper side by side, upright. */
     private static String wall(String paper) {
-        return paper.equals("a4") ? "A3 landscape" : "17in 11in";
+        return paper.equals("a4") ? "A3 portrait" : "11in 17in";
     }
 
     /** Points between the margins of a wall sheet. */
