@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What stands on every page beside the sheet itself: what is wrong with it first, where it comes from last. */
-final class Foot implements Imprint {
+final class Foot {
     private static final int LONGEST_TITLE = 46;
     private static final int LONGEST_NAME = 40;
     private static final int FINGERPRINT = 8;
@@ -27,8 +27,8 @@ final class Foot implements Imprint {
         this.from = from;
     }
 
-    @Override
-    public Optional<String> told(Sheet sheet) {
+    /** The first line of the page; empty when all is well. */
+    Optional<String> told(Sheet sheet) {
         List<String> told = new ArrayList<>();
         int missing = from.missing();
         if (missing > 0) {
@@ -54,25 +54,22 @@ final class Foot implements Imprint {
     }
 
     /** {@code 2027-W33@2}, and whether people work from it. */
-    @Override
-    public String plan() {
+    String plan() {
         return from.name() + from.state();
     }
 
-    @Override
-    public String title(Sheet sheet) {
+    String title(Sheet sheet) {
         return Visible.shortened(sheet.title(), LONGEST_TITLE);
     }
 
-    @Override
-    public String origin() {
-        return "Croftboard \u00b7 " + Visible.shortened(from.book().kitchen().name(), LONGEST_NAME) + " \u00b7 plan "
-                + fingerprint() + " \u00b7 printed " + When.printed(from.printed());
+    String origin() {
+        return "Croftboard \u00b7 " + Visible.shortened(from.book().kitchen().name(), LONGEST_NAME) + fingerprint()
+                + " \u00b7 printed " + When.printed(from.printed());
     }
 
-    /** First letters of the book's fingerprint that the plan was made from. */
+    /** First letters of the book's fingerprint that the plan was made from; nothing where there is no plan. */
     private String fingerprint() {
         String whole = from.fingerprint();
-        return whole.substring(0, Math.min(FINGERPRINT, whole.length()));
+        return whole.isEmpty() ? "" : " \u00b7 plan " + whole.substring(0, Math.min(FINGERPRINT, whole.length()));
     }
 }

@@ -18,20 +18,15 @@ final class HtmlPages {
     /** Part of a line that words are taken to need no more than. */
     private static final double SPARE = 0.98;
     private final String size;
-    private final Imprint foot;
+    private final Foot foot;
 
     HtmlPages(PaperContext context) {
         this(context.origin());
     }
 
     HtmlPages(Origin from) {
-        this(from.book().kitchen().paper(), new Foot(from));
-    }
-
-    /** @param size of paper: letter or a4 */
-    HtmlPages(String size, Imprint foot) {
-        this.size = size;
-        this.foot = foot;
+        this.size = from.book().kitchen().paper();
+        this.foot = new Foot(from);
     }
 
     private static String resource(String name) {

@@ -1,16 +1,15 @@
 package croftboard.paper.file;
 
+import croftboard.paper.Origin;
+import croftboard.paper.PaperContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
-import croftboard.paper.Origin;
-import croftboard.paper.PaperContext;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.time.ZonedDateTime;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.logging.Level;
@@ -31,19 +30,15 @@ final class PdfPress {
     private static final int BOLD = 700;
     private final TrueTypeFont plain;
     private final TrueTypeFont bold;
-    private final ZonedDateTime printed;
+    private final Origin from;
 
     PdfPress(PaperContext context) throws IOException {
         this(context.origin());
     }
 
     PdfPress(Origin from) throws IOException {
-        this(printed(from));
-    }
-
-    PdfPress(ZonedDateTime printed) throws IOException {
         quiet();
-        this.printed = printed;
+        this.from = from;
         this.plain = face("/fonts/DejaVuSans.ttf");
         this.bold = face("/fonts/DejaVuSans-Bold.ttf");
     }
@@ -70,7 +65,7 @@ final class PdfPress {
             renderer.layout();
             renderer.createPDFWithoutClosing();
         }
-        stamp(pdf, id, printed);
+        stamp(pdf, id, from);
         return pdf;
     }
 
@@ -82,17 +77,9 @@ final class PdfPress {
 
     /** Gives a document the printing's time and an id of its own, where the library would take the clock's. */
     static void stamp(PDDocument pdf, long id, Origin from) {
-        stamp(pdf, id, printed(from));
-    }
-
-    private static ZonedDateTime printed(Origin from) {
-        return from.printed().atZone(from.book().kitchen().zone());
-    }
-
-    private static void stamp(PDDocument pdf, long id, ZonedDateTime printed) {
-        Calendar time = GregorianCalendar.from(printed);
-        pdf.getDocumentInformation().setCreationDate(time);
-        pdf.getDocumentInformation().setModificationDate(time);
+        Calendar printed = GregorianCalendar.from(from.printed().atZone(from.book().kitchen().zone()));
+        pdf.getDocumentInformation().setCreationDate(printed);
+        pdf.getDocumentInformation().setModificationDate(printed);
         pdf.setDocumentId(id);
     }
 
