@@ -95,7 +95,7 @@ final class FileBooking {
     private void print(TakenScreen screen, File file, List<String> warnings, PrintWriter out) {
         Page page = file.setting.page();
         if (taking.format() == Format.TEXT) {
-            warnings.forEach(page::say);
+            RestingOn.print(page, warnings);
             if (!warnings.isEmpty()) {
                 page.gap();
             }

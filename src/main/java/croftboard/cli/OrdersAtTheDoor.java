@@ -88,7 +88,7 @@ final class OrdersAtTheDoor {
         Page page = setting.page();
         TakenScreen screen = new TakenScreen(book, shown, all, taking.dryRun(), List.of(), w -> List.of());
         if (taking.format() == Format.TEXT) {
-            alarms.apply(book, all).forEach(page::say);
+            RestingOn.print(page, alarms.apply(book, all));
             page.gap();
         }
         out.print(switch (taking.format()) {

@@ -171,7 +171,7 @@ final class ReceiveCommand implements Callable<Integer> {
         Page page = setting.page();
         if (unread) {
             RestingOn resting = new RestingOn(book, at.plans(), today);
-            open.forEach(r -> resting.warnings(r).forEach(page::say));
+            open.forEach(r -> RestingOn.print(page, resting.warnings(r)));
             if (open.isEmpty()) {
                 page.say("Every label of a substitute has been read.");
             }

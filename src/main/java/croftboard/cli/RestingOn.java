@@ -26,6 +26,10 @@ final class RestingOn {
         this.today = today;
     }
 
+    static void print(croftboard.cli.screen.Page page, List<String> warnings) {
+        warnings.forEach(w -> page.item(w.startsWith("- ") ? "- " : "", w.startsWith("- ") ? w.substring(2) : w));
+    }
+
     /** Sentences for one receipt whose label nobody has read. */
     List<String> warnings(Receipt receipt) {
         String was = receipt.insteadOf().orElseThrow();
@@ -44,8 +48,9 @@ final class RestingOn {
             plan.ifPresent(p -> served(p, was, receipt.date()).forEach(names::add));
         }
         if (!planned) {
-            book.recipes().values().stream().filter(r -> r.sale().isPresent() && uses(r.id(), was)).forEach(r -> names.add("- "
-                    + r.name() + ": no plan says when; its case card and label"));
+            List<String> users = book.recipes().values().stream().filter(r -> r.sale().isPresent() && uses(r.id(), was)).map(Recipe::name).toList();
+            names.add("- no plan says what is on sale. " + users.size() + " dishes of the book use " + name(was) + ", with their case cards and"
+                    + " labels: " + String.join("; ", users));
         }
         all.addAll(names.isEmpty() ? List.of("- no dish of the plan from that day on uses " + name(was) + ".") : names);
         all.add("Read the label, then: croftboard receive \"label " + receipt.stamp().id() + " contains ALLERGENS\"");

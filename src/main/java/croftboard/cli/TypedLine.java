@@ -56,7 +56,7 @@ final class TypedLine {
         Booked.Done done = (Booked.Done) booked;
         TakenScreen screen = new TakenScreen(book, done.booking(), done.entries(), taking.dryRun(), List.of(), w -> List.of());
         if (taking.format() == Format.TEXT) {
-            alarms.apply(book, done.entries()).forEach(page::say);
+            RestingOn.print(page, alarms.apply(book, done.entries()));
             page.gap();
         }
         out.print(switch (taking.format()) {

@@ -104,8 +104,8 @@ public final class TypedWords {
     private LocalDate date(String text) throws Wrong {
         try {
             LocalDate date = LocalDate.parse(text);
-            if (date.isAfter(today)) {
-                throw new Wrong(date + " is still to come -> the day on which it happened");
+            if (Math.abs(java.time.temporal.ChronoUnit.DAYS.between(date, today)) > 366) {
+                throw new Wrong(date + " is more than a year away -> the day on which it happened");
             }
             return date;
         } catch (DateTimeException e) {

@@ -45,7 +45,7 @@ public enum SheetKind {
 
     /** Whether it is made of several weeks. */
     public boolean ofARotation() {
-        return compareTo(WALL) >= 0;
+        return compareTo(WALL) >= 0 && this != REPORT;
     }
 
     /** The kinds that a week's plan has. */

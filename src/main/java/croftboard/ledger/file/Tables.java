@@ -11,6 +11,8 @@ public final class Tables {
     private static final byte[] ZIP = {'P', 'K', 3, 4};
     private static final byte[] OLD_OFFICE = {(byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0};
 
+    private static final int LOOKED_AT = 15;
+
     private Tables() { }
 
     public static Table.Reading read(byte[] content) {
@@ -38,10 +40,11 @@ public final class Tables {
         return true;
     }
 
-    /** The header is the first row with at least two filled cells; rows without any are left out. */
+    /** The header is the first row nearly as full as the fullest of the first rows; rows without any words are left out. */
     private static Table headed(List<Table.Row> all, List<String> guesses) throws Table.Bad {
+        long fullest = all.stream().limit(LOOKED_AT).mapToLong(Tables::filled).max().orElse(0);
         int at = 0;
-        while (at < all.size() && all.get(at).cells().stream().filter(c -> !c.isEmpty()).count() < 2) {
+        while (at < all.size() && filled(all.get(at)) < Math.max(2, (fullest * 2 + 2) / 3)) {
             at++;
         }
         if (at == all.size()) {
@@ -67,6 +70,10 @@ public final class Tables {
             }
         }
         return new Table(List.copyOf(header), List.copyOf(rows), List.copyOf(guesses));
+    }
+
+    private static long filled(Table.Row row) {
+        return row.cells().stream().filter(c -> !c.isEmpty()).count();
     }
 
     private static Table.Row fitted(Table.Row row, int columns) throws Table.Bad {

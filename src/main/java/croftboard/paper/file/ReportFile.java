@@ -2,8 +2,9 @@ package croftboard.paper.file;
 
 import croftboard.book.Book;
 import croftboard.paper.Data;
+import croftboard.paper.Origin;
+import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
-import croftboard.paper.When;
 import croftboard.plan.file.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +13,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -35,10 +35,11 @@ public final class ReportFile {
             Set<PaperFormat> formats) throws IOException {
         WholeFile.makeFolder(folder);
         List<Path> files = new ArrayList<>();
-        HtmlPages pages = new HtmlPages(book.kitchen().paper(), new ReportFoot(book, from, printed));
+        Origin origin = new Origin(book, from, "", "", 0, printed, Set.of(), PaperContext.Doubtful.NONE);
+        HtmlPages pages = new HtmlPages(origin);
         int count = 0;
         if (formats.contains(PaperFormat.PDF)) {
-            try (PDDocument pdf = new PdfPress(printed.atZone(book.kitchen().zone())).document(pages.forPaper(sheet.title(), List.of(sheet)),
+            try (PDDocument pdf = new PdfPress(origin).document(pages.forPaper(sheet.title(), List.of(sheet)),
                     DOCUMENT)) {
                 count = pdf.getNumberOfPages();
                 write(folder.resolve(sheet.id() + ".pdf"), PdfPress.bytes(pdf), files);
@@ -66,30 +67,5 @@ public final class ReportFile {
     private static void write(Path file, byte[] content, List<Path> files) throws IOException {
         WholeFile.replace(file, content);
         files.add(file);
-    }
-
-    /** @param from what the report was made from */
-    private record ReportFoot(Book book, String from, LocalDateTime printed) implements Imprint {
-        private static final int LONGEST = 46;
-
-        @Override
-        public Optional<String> told(Sheet sheet) {
-            return Optional.empty();
-        }
-
-        @Override
-        public String title(Sheet sheet) {
-            return Visible.shortened(sheet.title(), LONGEST);
-        }
-
-        @Override
-        public String plan() {
-            return from;
-        }
-
-        @Override
-        public String origin() {
-            return "Croftboard \u00b7 " + Visible.shortened(book.kitchen().name(), LONGEST) + " \u00b7 printed " + When.printed(printed);
-        }
     }
 }

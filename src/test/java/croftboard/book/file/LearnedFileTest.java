@@ -22,12 +22,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LearnedFileTest {
     private static final IsoWeek WEEK = new IsoWeek(2027, 33);
-    private static final Learned LEARNED = new Learned(3, new IsoWeek(2027, 32), "0123456789abcdef".repeat(4), 140, 33,
+    static final Learned LEARNED = new Learned(3, new IsoWeek(2027, 32), "0123456789abcdef".repeat(4), 140, 33,
             new TreeMap<>(Map.of("hot-main-1", new Learned.Line(Ratio.of(241, 1000), 72, new TreeMap<>(Map.of(DayOfWeek.MONDAY,
                     new Learned.Day(Ratio.of(433, 10), 12, 5), DayOfWeek.FRIDAY, new Learned.Day(Ratio.of(60), 12, 0)))),
                     "gone-line", new Learned.Line(Ratio.of(1, 4), 1, Map.of()))),
             new TreeMap<>(Map.of("lentil-bake", new Learned.Dish(Ratio.of(1123, 1000), 30, 9), "gone-dish", new Learned.Dish(Ratio.of(1), 0, 0))),
             List.of(new Seasons.DemandFactor(new WeekRange(33, 33), Ratio.of(12, 10))));
+
+    static final ManagersFigure OWN = new ManagersFigure(WEEK, "hot-main-1", DayOfWeek.MONDAY, Ratio.of(75), Optional.of(Ratio.of(41)),
+            "a \"fair\", C:\\rain");
 
     private static BookReading with(String path, String text) {
         SortedMap<String, byte[]> files = new TreeMap<>(SmallKitchen.files(SmallKitchen.FOLDER));
@@ -53,9 +56,8 @@ class LearnedFileTest {
         assertThat(learned.variation("cold-salad-1")).isEqualTo(plain.variation("cold-salad-1"));
         assertThat(learned.draw(book.recipe("lentil-bake"))).isEqualTo(Ratio.of(1123, 1000));
         assertThat(learned.draw(book.recipe("penne-bake"))).isEqualTo(Ratio.ONE);
-        ManagersFigure own = new ManagersFigure(WEEK, "hot-main-1", DayOfWeek.MONDAY, Ratio.of(75), Optional.of(Ratio.of(41)), "a \"fair\", C:\\rain");
-        Seasons set = with(LearnedText.OVERRIDES, LearnedText.of(own)).orElseThrow().seasons();
-        assertThat(set.overrides()).containsExactly(own);
+        Seasons set = with(LearnedText.OVERRIDES, LearnedText.of(OWN)).orElseThrow().seasons();
+        assertThat(set.overrides()).containsExactly(OWN);
         assertThat(set.expected("hot-main-1", DayOfWeek.MONDAY, WEEK)).isEqualTo(Ratio.of(75));
     }
 

@@ -88,6 +88,23 @@ final class Screens {
         return all;
     }
 
+    /** The weeks that stand in a file of the first format. */
+    private static void rotation(Book book, Page page) {
+        try {
+            Rotation rotation = RotationFile.read(Files.readString(Path.of("src/test/resources/rotations/format-1.json")))
+                    .fold(RotationReading.Read::rotation, a -> null, r -> null);
+            RotationShown shown = new RotationShown(book, rotation, Optional.of(1), LocalDateTime.of(2027, 8, 13, 9, 0),
+                    "every must holds and every figure is confirmed.");
+            RotationHeadline.print(shown, page);
+            for (Screen screen : new Screen[] {new RotationWeeksScreen(shown), new VarietyScreen(shown),
+                new RotationMoneyScreen(shown), new RotationProofScreen(shown)}) {
+                screen.print(page);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Made of a rotation. */
     private static void ahead(Book book, Map<String, Consumer<Page>> all) {
         Rotation rotation = SampleRotation.of(book);
@@ -118,23 +135,6 @@ final class Screens {
                 List.of(new RotationChange.Dish("thu/cold-salad-1", Optional.of("carrot-slaw"), Optional.of("chickpea-salad"))),
                 List.of(new RotationChange.Packs("hollow-brook", "carrot", "25 lb sack", 4, 2, -4_000),
                         new RotationChange.Packs("mill-run-depot", "chickpea", "25 lb bag", 1, 2, 3_600)))), 669_000, 664_200);
-    }
-
-    /** The weeks that stand in a file of the first format. */
-    private static void rotation(Book book, Page page) {
-        try {
-            Rotation rotation = RotationFile.read(Files.readString(Path.of("src/test/resources/rotations/format-1.json")))
-                    .fold(RotationReading.Read::rotation, a -> null, r -> null);
-            RotationShown shown = new RotationShown(book, rotation, Optional.of(1), LocalDateTime.of(2027, 8, 13, 9, 0),
-                    "every must holds and every figure is confirmed.");
-            RotationHeadline.print(shown, page);
-            for (Screen screen : new Screen[] {new RotationWeeksScreen(shown), new VarietyScreen(shown),
-                new RotationMoneyScreen(shown), new RotationProofScreen(shown)}) {
-                screen.print(page);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     static String text(Consumer<Page> screen, int width) {
