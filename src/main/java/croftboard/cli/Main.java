@@ -78,6 +78,7 @@ public final class Main {
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
+        commands.put("ledger", () -> new LedgerCommand(setting));
         return commands;
     }
 
