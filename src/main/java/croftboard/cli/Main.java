@@ -91,6 +91,7 @@ public final class Main {
         commands.put("grower-season", () -> new GrowerSeasonCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
+        commands.put("ledger", () -> new LedgerCommand(setting));
         return commands;
     }
 

@@ -2,6 +2,7 @@ package croftboard.ledger.store;
 
 import croftboard.ledger.Booked;
 import croftboard.ledger.Booking;
+import croftboard.ledger.Contents;
 import croftboard.ledger.Draft;
 import croftboard.ledger.Entry;
 import croftboard.ledger.Form;
@@ -120,16 +121,48 @@ public final class LedgerStore implements Ledger, AutoCloseable {
     }
 
     /** Fills an empty ledger with what another one held. @return false when this one is not empty; then nothing has changed */
-    public boolean fill(List<Booking> bookings, List<Entry> entries) {
+    public boolean fill(Contents contents) {
         return writing(() -> {
             if (most("booking", "number") > 0) {
                 return false;
             }
-            Adding adding = new Adding(connection);
-            adding.bookings(bookings);
-            adding.entries(entries.stream().sorted(Comparator.comparing(e -> e.stamp().id())).toList());
+            add(contents);
             return true;
         });
+    }
+
+    /**
+     * Puts what another one held in the place of all that is here.
+     *
+     * @param before what the caller has seen here and kept
+     * @return false when somebody has booked since; then nothing has changed
+     */
+    public boolean replace(Contents before, Contents contents) {
+        return writing(() -> {
+            if (!contents().equals(before)) {
+                return false;
+            }
+            try (Statement s = connection.createStatement()) {
+                for (Form<?> form : Forms.ALL) {
+                    s.execute("DELETE FROM " + form.table());
+                }
+                s.execute("DELETE FROM entry");
+                s.execute("DELETE FROM booking");
+            }
+            add(contents);
+            return true;
+        });
+    }
+
+    private void add(Contents contents) throws SQLException {
+        Adding adding = new Adding(connection);
+        adding.bookings(contents.bookings());
+        adding.entries(contents.entries().stream().sorted(Comparator.comparing(e -> e.stamp().id())).toList());
+    }
+
+    /** Whether it was a damaged file that led to this. */
+    public static boolean damaged(UncheckedIOException e) {
+        return Trouble.damaged(e);
     }
 
     private Optional<String> wrongCorrection(Draft draft) throws SQLException {
@@ -190,13 +223,24 @@ public final class LedgerStore implements Ledger, AutoCloseable {
 
     @Override
     public List<Entry> everything() {
-        return snapshot(() -> {
-            TreeMap<Long, Entry> all = new TreeMap<>();
-            for (Form<?> form : Forms.ALL) {
-                new EntryTable<>(form).read(connection, "1 = 1").forEach(e -> all.put(e.stamp().id(), e));
-            }
-            return List.copyOf(all.values());
-        });
+        return snapshot(this::readEntries);
+    }
+
+    private List<Entry> readEntries() throws SQLException {
+        TreeMap<Long, Entry> all = new TreeMap<>();
+        for (Form<?> form : Forms.ALL) {
+            new EntryTable<>(form).read(connection, "1 = 1").forEach(e -> all.put(e.stamp().id(), e));
+        }
+        return List.copyOf(all.values());
+    }
+
+    /** Everything, as it is at one moment, whoever books meanwhile. */
+    public Contents everythingAtOnce() {
+        return snapshot(this::contents);
+    }
+
+    private Contents contents() throws SQLException {
+        return new Contents(readBookings("ORDER BY number"), readEntries());
     }
 
     @Override

@@ -19,6 +19,11 @@ final class Trouble {
         return new UncheckedIOException(words, new IOException(words, e));
     }
 
+    static boolean damaged(UncheckedIOException e) {
+        return e.getCause() != null && e.getCause().getCause() instanceof SQLiteException lite
+                && SQLiteErrorCode.getErrorCode(lite.getResultCode().code & PRIMARY_CODE) == SQLiteErrorCode.SQLITE_CORRUPT;
+    }
+
     private static String file(SQLiteException e) {
         SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(e.getResultCode().code & PRIMARY_CODE);
         return switch (primary) {

@@ -163,4 +163,38 @@ abstract class StoreContract {
             assertThat(sales(store).get(0).words()).isEqualTo(words);
         }
     }
+
+    @Test
+    void exportedAndImported_isTheSameLedgerAndTheSameBytes() throws Exception {
+        for (int seed = 1; seed <= 12; seed++) {
+            String from = fresh();
+            RandomLedger random = new RandomLedger(seed);
+            try (LedgerStore store = LedgerStore.toWrite(from); LedgerStore other = LedgerStore.toWrite(fresh())) {
+                random.book(store::book, 1 + seed % 4, 40);
+                var files = croftboard.ledger.file.Archive.files(store.everythingAtOnce());
+                var read = (croftboard.ledger.file.Archive.Reading.Read) croftboard.ledger.file.Archive.read(files);
+                assertThat(read.contents()).isEqualTo(store.everythingAtOnce());
+                assertThat(other.fill(read.contents())).isTrue();
+                var again = croftboard.ledger.file.Archive.files(other.everythingAtOnce());
+                assertThat(again.keySet()).isEqualTo(files.keySet());
+                again.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(files.get(name)));
+                assertThat(other.fill(read.contents())).as("a ledger that holds something is not filled").isFalse();
+            }
+        }
+    }
+
+    @Test
+    void replaced_onlyWhenNobodyHasBookedSince() throws Exception {
+        try (LedgerStore store = LedgerStore.toWrite(fresh()); LedgerStore other = LedgerStore.toWrite(fresh())) {
+            new RandomLedger(5).book(store::book, 3, 30);
+            new RandomLedger(6).book(other::book, 2, 30);
+            var seen = store.everythingAtOnce();
+            store.book(draft("later", sale(Draft.line(1), 3)));
+            var later = store.everythingAtOnce();
+            assertThat(store.replace(seen, other.everythingAtOnce())).isFalse();
+            assertThat(store.everythingAtOnce()).isEqualTo(later);
+            assertThat(store.replace(later, other.everythingAtOnce())).isTrue();
+            assertThat(store.everythingAtOnce()).isEqualTo(other.everythingAtOnce());
+        }
+    }
 }
