@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import croftboard.cli.screen.LedgerSample;
+import croftboard.ledger.Contents;
 import croftboard.ledger.EntryList;
 import croftboard.ledger.store.LedgerStore;
 import java.io.IOException;
@@ -25,7 +26,7 @@ class ShareCommandTest {
         desk = new Desk(folder, Desk.always(true));
         EntryList sample = LedgerSample.ledger(SamplePlan.book());
         try (LedgerStore store = LedgerStore.toWrite(desk.book.resolve("ledger.db").toString())) {
-            assertThat(store.fill(sample.bookings(), sample.everything())).isTrue();
+            assertThat(store.fill(new Contents(sample.bookings(), sample.everything()))).isTrue();
         }
     }
 
