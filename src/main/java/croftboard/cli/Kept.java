@@ -4,6 +4,7 @@ import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanReading;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Plans that are kept in a book. */
@@ -17,6 +18,12 @@ final class Kept {
         }, refused -> {
             throw new WrongUse(refused.why());
         });
+    }
+
+    /** The version that a changed plan changes; empty: it was planned anew, or that version is gone. */
+    static Optional<WeekPlan> base(PlanStore plans, WeekPlan plan) {
+        return plan.inputs().revision().flatMap(r -> plans.read(plan.week(), r.of()).fold(
+                read -> Optional.of(read.plan()), absent -> Optional.empty(), refused -> Optional.empty()));
     }
 
     /** @throws WrongUse when the week has no plan */

@@ -44,6 +44,9 @@ public final class Main {
             line.addSubcommand("generate-completion", new AutoComplete.GenerateCompletion());
             line.addSubcommand("man", new ManCommand());
         }
+        if (line.getSubcommands().containsKey("short")) {
+            line.getSubcommands().get("short").getCommandSpec().usageMessage().footer(ShortCommand.grammar());
+        }
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(Math.max(80, Math.min(132, setting.width())));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -59,6 +62,18 @@ public final class Main {
         commands.put("show", () -> new ShowCommand(setting, tools));
         commands.put("scale", () -> new ScaleCommand(setting, tools));
         commands.put("post", () -> new PostCommand(setting, tools));
+        commands.put("short", () -> new ShortCommand(setting, tools));
+        commands.put("surplus", () -> new SurplusCommand(setting, tools));
+        commands.put("sent", () -> new SentCommand(setting, tools));
+        commands.put("confirmed", () -> new ConfirmedCommand(setting, tools));
+        commands.put("keep", () -> new KeepCommand(setting, tools));
+        commands.put("release", () -> new ReleaseCommand(setting, tools));
+        commands.put("why", () -> new WhyCommand(setting, tools));
+        commands.put("why-not", () -> new WhyNotCommand(setting, tools));
+        commands.put("clash", () -> new ClashCommand(setting, tools));
+        commands.put("worth", () -> new WorthCommand(setting, tools));
+        commands.put("exposure", () -> new ExposureCommand(setting, tools));
+        commands.put("compare", () -> new CompareCommand(setting, tools));
         commands.put("paper", () -> new PaperCommand(setting, tools));
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));

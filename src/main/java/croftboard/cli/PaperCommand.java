@@ -2,16 +2,18 @@ package croftboard.cli;
 
 import croftboard.book.Book;
 import croftboard.cli.screen.Page;
+import croftboard.paper.OrderKey;
 import croftboard.paper.PaperContext;
 import croftboard.paper.Sheet;
 import croftboard.paper.SheetKind;
 import croftboard.paper.file.Packet;
 import croftboard.paper.file.PaperFormat;
-import croftboard.paper.order.NotSent;
 import croftboard.paper.served.HomeCards;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -25,6 +27,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -125,8 +128,14 @@ final class PaperCommand implements Callable<Integer> {
         boolean posted = plans.postedVersion(ref.week()).stream().anyMatch(v -> v == version);
         LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
         Optional<LocalDate> only = Optional.ofNullable(day).map(d -> d.in(plan.week()));
+        OrderLife.Doubts life = new WeekNotes(at.folder()).orders(ref.week()).doubts(plan, posted, now);
         return new PaperContext(book, plan, version, posted, now,
-                new PaperContext.Filters(only, Optional.ofNullable(vendor)), NotSent.of(plan, posted, now));
+                new PaperContext.Filters(only, Optional.ofNullable(vendor)), keys(life.notSent()),
+                new PaperContext.Doubtful(keys(life.notRecorded()), keys(life.changed())));
+    }
+
+    private static Set<OrderKey> keys(List<WeekPlan.Order> orders) {
+        return orders.stream().map(OrderKey::of).collect(Collectors.toSet());
     }
 
     private Path folder(PaperContext context) {
@@ -152,8 +161,15 @@ final class PaperCommand implements Callable<Integer> {
             page.say("Printed before and no longer in the plan, take them down: " + String.join(", ", written.gone()) + ".");
         }
         if (!context.notSent().isEmpty()) {
-            page.say(context.notSent().size() + " orders are past their cut-off and not posted: the pages that rest on them"
-                    + " say so first.");
+            page.say(many(context.notSent()) + " past the cut-off and not sent: the pages that rest on what they bring say so first.");
+        }
+        if (!context.doubtful().notRecorded().isEmpty()) {
+            page.say(many(context.doubtful().notRecorded()) + " past the cut-off and not recorded as sent: the kitchen's pages say so"
+                    + " first. When it was sent: croftboard sent " + context.plan().week() + " VENDOR.");
+        }
+        if (!context.doubtful().changed().isEmpty()) {
+            page.say(many(context.doubtful().changed()) + " changed since it was sent: send it again, then croftboard sent "
+                    + context.plan().week() + " VENDOR.");
         }
         if (!context.plan().fingerprint().equals(context.book().fingerprint())) {
             page.say("The book has changed since this plan was made: names, recipes and prices may differ from it.");
@@ -164,6 +180,10 @@ final class PaperCommand implements Callable<Integer> {
         files(folder, written, page);
         to.print(page);
         to.flush();
+    }
+
+    private static String many(Set<OrderKey> orders) {
+        return orders.size() + (orders.size() == 1 ? " order is" : " orders are");
     }
 
     /** The files at the top one by one, those in folders by their number. */

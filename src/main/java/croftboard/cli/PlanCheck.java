@@ -14,6 +14,15 @@ interface PlanCheck {
      */
     Verdict check(Book book, WeekPlan plan, Given given, Optional<LocalDateTime> now);
 
+    /**
+     * A plan that may have been changed under way.
+     *
+     * @param base the version that was changed; empty: planned anew
+     */
+    default Verdict check(Book book, WeekPlan plan, Given given, Optional<LocalDateTime> now, Optional<WeekPlan> base) {
+        return check(book, plan, given, now);
+    }
+
     /** A moment at which the same deliveries could be ordered as when the plan was made. */
     static Optional<LocalDateTime> asOf(WeekPlan plan) {
         return plan.inputs().gone().map(g -> g.plusNanos(1));

@@ -10,9 +10,11 @@ import croftboard.cli.screen.Shown;
 import croftboard.measure.IsoWeek;
 import croftboard.plan.PlanRequest;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.Overrides;
 import croftboard.plan.file.PlanFile;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -23,6 +25,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -129,9 +132,12 @@ final class PlanCommand implements Callable<Integer> {
     private PlanRun.Outcome search(Book book, LocalDateTime now, IsoWeek of, Optional<WeekPlan> start,
             StopSignal stop, ProgressLine progress) {
         PlanStore plans = at.plans();
+        Overrides kept = new WeekNotes(at.folder()).kept(of);
+        SortedMap<String, String> dishes = kept.dishes();
+        dishes.putAll(KeepWords.read(keep));
         PlanRequest request = new PlanRequest(of, seed, time != null ? time : Duration.ofSeconds(prove ? 300 : 20),
-                steps == null ? OptionalLong.empty() : OptionalLong.of(steps), KeepWords.read(keep),
-                start, plans.given(of, book), progress, stop::asked, prove);
+                steps == null ? OptionalLong.empty() : OptionalLong.of(steps), dishes,
+                start, plans.given(of, book), progress, stop::asked, prove, kept.packs());
         return new PlanRun(progress, stop).run(() -> tools.planner().plan(book, now, request));
     }
 

@@ -46,10 +46,12 @@ final class PostCommand implements Callable<Integer> {
         WeekPlan plan = Kept.plan(plans, new PlanRef(ref.week(), OptionalInt.of(version)));
         OptionalInt before = plans.postedVersion(ref.week());
         PrintWriter err = spec.commandLine().getErr();
+        checkBase(plan, version, before);
         if (!plan.fingerprint().equals(book.fingerprint())) {
             err.println("croftboard: the book has changed since this plan was made");
         } else {
-            PlanCheck.Verdict verdict = tools.check().check(book, plan, plans.given(plan.week(), book), PlanCheck.asOf(plan));
+            PlanCheck.Verdict verdict = tools.check().check(book, plan, plans.given(plan.week(), book), PlanCheck.asOf(plan),
+                    Kept.base(plans, plan));
             if (!verdict.holds()) {
                 return refuse(List.of(verdict.sentence()));
             }
@@ -60,6 +62,17 @@ final class PostCommand implements Callable<Integer> {
                         .map(m -> m.what() + ". What would mend it: " + m.mend() + ".").toList()),
                 none -> {
                     throw new WrongUse(none.why());
+                });
+    }
+
+    /** A repair of a version that people no longer work from would undo what was decided since. */
+    private static void checkBase(WeekPlan plan, int version, OptionalInt posted) {
+        plan.inputs().revision().filter(r -> posted.isEmpty() || posted.getAsInt() != r.of() && posted.getAsInt() != version)
+                .ifPresent(r -> {
+                    String week = plan.week().toString();
+                    throw new WrongUse(week + "@" + version + " changes version " + r.of() + ", but people work from "
+                            + (posted.isPresent() ? "version " + posted.getAsInt() : "none") + " -> croftboard short " + week
+                            + (posted.isPresent() ? ", with the changes once more" : "@" + r.of() + ", or post that version first"));
                 });
     }
 

@@ -4,8 +4,10 @@ import croftboard.book.Book;
 import croftboard.cli.screen.Screen;
 import croftboard.cli.screen.Shown;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.file.OrderLife;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
+import croftboard.plan.file.WeekNotes;
 import java.io.PrintWriter;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -60,8 +62,9 @@ final class ShowCommand implements Callable<Integer> {
         WeekPlan plan = Kept.plan(plans, ref);
         int version = Kept.version(plans, ref);
         boolean posted = plans.postedVersion(ref.week()).stream().anyMatch(v -> v == version);
-        Shown shown = new Shown(book, plan, Optional.of(version), posted,
-                LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone()), verdict(book, plan));
+        LocalDateTime now = LocalDateTime.ofInstant(setting.clock().instant(), book.kitchen().zone());
+        Shown shown = new Shown(book, plan, Optional.of(version), posted, now, verdict(book, plan),
+                posted ? new WeekNotes(at.folder()).orders(ref.week()).doubts(plan, true, now) : OrderLife.Doubts.NONE);
         List<Screen> screens = part.screens(shown);
         PrintWriter out = spec.commandLine().getOut();
         out.print(switch (format) {
@@ -75,7 +78,7 @@ final class ShowCommand implements Callable<Integer> {
 
     private String verdict(Book book, WeekPlan plan) {
         return plan.fingerprint().equals(book.fingerprint()) ? tools.check()
-                .check(book, plan, at.plans().given(plan.week(), book), PlanCheck.asOf(plan)).sentence()
+                .check(book, plan, at.plans().given(plan.week(), book), PlanCheck.asOf(plan), Kept.base(at.plans(), plan)).sentence()
                 : "the book has changed since, so this plan cannot be checked against it.";
     }
 }

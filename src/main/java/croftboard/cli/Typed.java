@@ -38,6 +38,29 @@ final class Typed {
         }
     }
 
+    static final class Weekday implements ITypeConverter<java.time.DayOfWeek> {
+        @Override
+        public java.time.DayOfWeek convert(String text) {
+            for (java.time.DayOfWeek day : java.time.DayOfWeek.values()) {
+                if (day.name().substring(0, 3).equalsIgnoreCase(text.trim())) {
+                    return day;
+                }
+            }
+            throw new TypeConversionException("'" + text + "' is no day -> mon, tue, wed, thu, fri, sat or sun");
+        }
+    }
+
+    static final class Moment implements ITypeConverter<java.time.LocalDateTime> {
+        @Override
+        public java.time.LocalDateTime convert(String text) {
+            try {
+                return java.time.LocalDateTime.parse(text.trim().replace(' ', 'T'));
+            } catch (java.time.format.DateTimeParseException e) {
+                throw new TypeConversionException("'" + text + "' is no moment -> a day and an hour, such as 2027-08-17T07:00");
+            }
+        }
+    }
+
     static final class Time implements ITypeConverter<Duration> {
         private static final Pattern FORM = Pattern.compile("([1-9]\\d{0,4}) ?(s|sec|min|m|h)");
         private static final Duration MOST = Duration.ofHours(12);

@@ -2,6 +2,7 @@ package croftboard.cli;
 
 import croftboard.book.Book;
 import croftboard.book.file.BookReading;
+import croftboard.cli.screen.ChangesScreen;
 import croftboard.cli.screen.ScaleScreen;
 import croftboard.cli.screen.Shown;
 import croftboard.measure.IsoWeek;
@@ -15,6 +16,9 @@ import croftboard.paper.file.PaperFormat;
 import croftboard.plan.Given;
 import croftboard.plan.PlanRequest;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.change.ChangedWeek;
+import croftboard.plan.change.Consequences;
+import croftboard.plan.change.Repair;
 import croftboard.plan.file.PlanFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -26,6 +30,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -85,9 +90,23 @@ final class WarmUp {
                     tools.check().check(book, planned.plan(), Given.NOTHING, Optional.of(now)).sentence());
             nowhere.println(PlanPrint.text(shown, Part.ALL.screens(shown), setting.page()));
             nowhere.println(PlanFile.write(planned.plan()));
+            repair(book, planned.plan(), nowhere);
             print(book, planned.plan(), now);
             return true;
         }, refused -> false);
+    }
+
+    /** A repair under no changes, as of the week's Tuesday. */
+    private void repair(Book book, WeekPlan plan, PrintWriter nowhere) {
+        LocalDateTime tuesday = plan.week().monday().plusDays(1).atTime(7, 0);
+        ChangedWeek week = ChangedWeek.of(book, plan, Given.NOTHING, List.of(), tuesday);
+        if (week.faults().isEmpty()) {
+            WeekPlan after = new Repair(book, plan, week, new WeekPlan.Revision(1, tuesday, List.of())).atOnce(1);
+            Shown shown = new Shown(book, after, Optional.empty(), false, tuesday, tools.check().check(book, after, Given.NOTHING,
+                    PlanCheck.asOf(after), Optional.of(plan)).sentence());
+            nowhere.println(PlanPrint.text(new ChangesScreen(new ChangesScreen.Repaired(shown, plan, 1, List.of(),
+                    Consequences.of(book, plan, after, List.of(), tuesday), Optional.empty(), Optional.empty())), setting.page()));
+        }
     }
 
     /** Prints into a folder that is thrown away. */

@@ -16,12 +16,29 @@ import java.util.function.Predicate;
  * @param posted people work from this version
  * @param printed local time of the kitchen; the only thing that comes from a clock, and only a page's foot shows it
  * @param notSent orders whose cut-off is past and that were not sent: nothing comes of them
+ * @param doubtful orders that may come otherwise than planned: nobody recorded that they were sent, or they were changed since
  */
 public record PaperContext(Book book, WeekPlan plan, int version, boolean posted, LocalDateTime printed, Filters filters,
-        Set<OrderKey> notSent) {
+        Set<OrderKey> notSent, Doubtful doubtful) {
 
     public PaperContext {
         notSent = Set.copyOf(notSent);
+    }
+
+    /** Without doubts. */
+    public PaperContext(Book book, WeekPlan plan, int version, boolean posted, LocalDateTime printed, Filters filters,
+            Set<OrderKey> notSent) {
+        this(book, plan, version, posted, printed, filters, notSent, Doubtful.NONE);
+    }
+
+    /** @param notRecorded past the cut-off, and of the whole week nothing is recorded. @param changed since they were sent */
+    public record Doubtful(Set<OrderKey> notRecorded, Set<OrderKey> changed) {
+        public static final Doubtful NONE = new Doubtful(Set.of(), Set.of());
+
+        public Doubtful {
+            notRecorded = Set.copyOf(notRecorded);
+            changed = Set.copyOf(changed);
+        }
     }
 
     /** @param day only this day's sheets. @param vendor only this vendor's */

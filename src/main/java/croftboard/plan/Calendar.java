@@ -6,6 +6,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The days of one week's plan: day 0 is the Monday before it (deliveries may come so early), day 7 its own Monday,
@@ -16,10 +17,17 @@ final class Calendar {
     static final int MONDAY = 7;
     private final Book book;
     private final IsoWeek week;
+    private final Set<LocalDate> notSold;
 
     Calendar(Book book, IsoWeek week) {
+        this(book, week, Set.of());
+    }
+
+    /** @param notSold days without service on which the kitchen may still work */
+    Calendar(Book book, IsoWeek week, Set<LocalDate> notSold) {
         this.book = book;
         this.week = week;
+        this.notSold = notSold;
     }
 
     IsoWeek week() {
@@ -51,8 +59,13 @@ final class Calendar {
         return day >= MONDAY - 1 && day < DAYS - 1 && book.kitchen().prepDays().contains(weekday(day)) && !closed(day);
     }
 
+    /** Whether something is sold on the day. */
+    boolean sold(int day) {
+        return open(day) && !notSold.contains(date(day));
+    }
+
     int[] openDays() {
-        return java.util.stream.IntStream.range(MONDAY, DAYS).filter(this::open).toArray();
+        return java.util.stream.IntStream.range(MONDAY, DAYS).filter(this::sold).toArray();
     }
 
     boolean[] prepDays() {

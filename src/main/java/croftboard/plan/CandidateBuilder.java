@@ -9,6 +9,7 @@ import croftboard.forecast.Demand;
 import croftboard.forecast.Newsvendor;
 import croftboard.measure.Ratio;
 import croftboard.need.WeekProblem;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -43,9 +44,13 @@ final class CandidateBuilder {
         return facts.swaps(recipe);
     }
 
-    /** Empty when the dish cannot stand there: too short a life, or something that nobody sells; never empty when forced. */
+    /**
+     * Empty when the dish cannot stand there: too short a life, or something that nobody sells; never empty when forced.
+     *
+     * @param madeBefore batches by day of making, where they are no longer open
+     */
     Optional<WeekProblem.Candidate> forLine(Recipe dish, Kitchen.ServiceLine line, int[] days, long covers,
-            boolean forced) {
+            boolean forced, Map<LocalDate, Ratio> madeBefore) {
         if (dish.worthOnly().isPresent()) {
             return Optional.of(WorthOnlyCandidate.of(dish, days, index));
         }
@@ -55,7 +60,7 @@ final class CandidateBuilder {
         }
         List<Made> made = new ArrayList<>();
         for (int[] part : parts.get()) {
-            made.add(sold(dish, line, part));
+            made.add(sold(dish, line, part, madeBefore));
         }
         return built(dish, made, covers, forced);
     }
@@ -74,7 +79,7 @@ final class CandidateBuilder {
     private record Made(int day, int last, Ratio batches, int portions, long sales, long left) { }
 
     /** @param part production day, then the service days it covers */
-    private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part) {
+    private Made sold(Recipe dish, Kitchen.ServiceLine line, int[] part, Map<LocalDate, Ratio> madeBefore) {
         Recipe.Sale sale = dish.sale().orElseThrow();
         Demand demand = demandOver(line, part, sale.draw());
         double price = sale.price().value();
@@ -82,7 +87,8 @@ final class CandidateBuilder {
         double brings = book.kitchen().leftWorth().toDouble() * price;
         double missed = price - food + book.kitchen().goodwill().toDouble() * price;
         int wanted = Math.max(1, Newsvendor.quantity(demand, Newsvendor.ratio(missed, food - brings)));
-        Ratio batches = Ratio.of(wanted).over(dish.portionsPerBatch()).ceilTo(dish.batchStep());
+        Ratio batches = madeBefore.getOrDefault(calendar.date(part[0]),
+                Ratio.of(wanted).over(dish.portionsPerBatch()).ceilTo(dish.batchStep()));
         int portions = portionsOf(dish, batches);
         double sold = demand.expectedSales(portions);
         return new Made(part[0], part[part.length - 1], batches, portions, Math.round(price * sold),

@@ -25,7 +25,7 @@ interface Names {
         return new Names() {
             @Override
             public String recipe(String id) {
-                return book.recipe(id).name();
+                return book.recipes().containsKey(id) ? book.recipe(id).name() : "what is already made";
             }
 
             @Override

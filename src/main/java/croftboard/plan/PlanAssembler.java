@@ -29,9 +29,11 @@ final class PlanAssembler {
     private final Buying buying;
     private final Account account;
     private final UseByDates dates;
+    private final Standing standing;
 
-    PlanAssembler(Book book, IsoWeek week, ProblemBuilder.Built built, int[] choice, int[] packs) {
+    PlanAssembler(Book book, IsoWeek week, ProblemBuilder.Built built, int[] choice, int[] packs, Standing standing) {
         this.book = book;
+        this.standing = standing;
         this.week = week;
         this.built = built;
         this.problem = built.problem();
@@ -61,6 +63,9 @@ final class PlanAssembler {
         List<WeekPlan.Served> rows = new ArrayList<>();
         for (int s = 0; s < choice.length; s++) {
             WeekProblem.Slot slot = problem.slots().get(s);
+            if (standing.hidden().contains(slot.id())) {
+                continue;
+            }
             String line = slot.id().substring(slot.id().indexOf('/') + 1);
             if (choice[s] < 0) {
                 rows.add(new WeekPlan.Served(slot.id(), line, dates(slot.serviceDays()), Optional.empty(), 0, 0, 0, 0,
@@ -71,12 +76,14 @@ final class PlanAssembler {
             List<WeekPlan.Production> made = new ArrayList<>();
             for (int p = 0; p < dish.productions().size(); p++) {
                 WeekProblem.Production x = dish.productions().get(p);
-                made.add(new WeekPlan.Production(date(x.day()), date(x.lastDay()), date(dates.ofProduction(s, p)),
-                        x.batches(), x.portions()));
+                WeekPlan.Production now = new WeekPlan.Production(date(x.day()), date(x.lastDay()),
+                        date(dates.ofProduction(s, p)), x.batches(), x.portions());
+                made.add(standing.made(slot.id(), now).orElse(now));
             }
             rows.add(new WeekPlan.Served(slot.id(), line, dates(slot.serviceDays()), Optional.of(dish.recipe()),
                     dish.portions(), dish.salesCents(), dish.leftCents(), dish.stapleCents(), made, marks(dish),
-                    !slot.mayBeEmpty() && slot.free()));
+                    standing.rows().containsKey(slot.id()) ? standing.rows().get(slot.id()).kept()
+                            : !slot.mayBeEmpty() && slot.free()));
         }
         return rows;
     }
@@ -92,7 +99,7 @@ final class PlanAssembler {
     }
 
     private List<WeekPlan.Batch> batches() {
-        List<WeekPlan.Batch> rows = new ArrayList<>();
+        List<WeekPlan.Batch> rows = new ArrayList<>(standing.batches());
         for (int b = 0; b < work.batches().size(); b++) {
             Workload.Batch x = work.batches().get(b);
             WeekProblem.Component made = problem.components().get(x.component());
@@ -109,25 +116,33 @@ final class PlanAssembler {
         List<WeekPlan.Order> rows = new ArrayList<>();
         for (int v = 0; v < problem.deliveries().size(); v++) {
             WeekProblem.Delivery d = problem.deliveries().get(v);
+            Optional<WeekPlan.Order> before = standing.order(d.vendor(), date(d.day()));
             List<WeekPlan.OrderLine> lines = new ArrayList<>();
             for (int o = 0; o < packs.length; o++) {
                 WeekProblem.Offer offer = problem.offers().get(o);
                 if (offer.delivery() == v && packs[o] > 0) {
                     lines.add(new WeekPlan.OrderLine(problem.items().get(offer.item()).id(), offer.pack(), packs[o],
                             offer.packMg(), offer.priceCents(packs[o]), offer.costCents(packs[o]), offer.locality(),
-                            offer.whyLocal(), offer.onList(), offer.minPacks() > 0));
+                            offer.whyLocal(), offer.onList(), promised(before, offer)));
                 }
             }
             if (!lines.isEmpty()) {
                 Vendor vendor = book.vendor(d.vendor());
                 rows.add(new WeekPlan.Order(d.vendor(), date(d.day()), d.cutOff(), lines,
                         lines.stream().mapToLong(WeekPlan.OrderLine::cost).sum(), vendor.minimum().value(),
-                        d.minimumCents(), d.feeCents()));
+                        before.map(WeekPlan.Order::toMinimum).orElse(d.minimumCents()), d.feeCents()));
             }
         }
         rows.sort(Comparator.comparing(WeekPlan.Order::cutOff).thenComparing(WeekPlan.Order::vendor)
                 .thenComparing(WeekPlan.Order::delivery));
         return rows;
+    }
+
+    /** In a changed plan a line is promised when it was before; what is past its cut-off is not promised for that. */
+    private boolean promised(Optional<WeekPlan.Order> before, WeekProblem.Offer offer) {
+        String item = problem.items().get(offer.item()).id();
+        return standing.orders().isEmpty() ? offer.minPacks() > 0 : before.stream().flatMap(o -> o.lines().stream())
+                .anyMatch(l -> l.item().equals(item) && l.pack().equals(offer.pack()) && l.promised());
     }
 
     private List<WeekPlan.Need> needs() {
@@ -174,7 +189,7 @@ final class PlanAssembler {
     private SortedMap<String, SortedMap<String, String>> swaps() {
         SortedMap<String, SortedMap<String, String>> used = new TreeMap<>();
         for (int s = 0; s < choice.length; s++) {
-            if (choice[s] >= 0) {
+            if (choice[s] >= 0 && !standing.hidden().contains(problem.slots().get(s).id())) {
                 String recipe = problem.slots().get(s).candidates().get(choice[s]).recipe();
                 Map<String, String> own = built.swaps().get(recipe);
                 if (own != null) {

@@ -17,9 +17,17 @@ import java.util.function.BooleanSupplier;
  * @param progress told what is happening and each better plan
  * @param stop asked now and then; true ends with the best plan so far
  * @param prove go on searching and bounding in turns until the plan is proved within {@link Proving#PROMILLE} or the time ends
+ * @param packs at least so many packs of a vendor's item, by {@code vendor/item}
  */
 public record PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
-        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove) {
+        Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove,
+        SortedMap<String, Integer> packs) {
+
+    /** One that keeps no order lines. */
+    public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,
+            Optional<WeekPlan> from, Given given, Progress progress, BooleanSupplier stop, boolean prove) {
+        this(week, seed, time, steps, keep, from, given, progress, stop, prove, new java.util.TreeMap<>());
+    }
 
     /** One that ends with its time or steps. */
     public PlanRequest(IsoWeek week, long seed, Duration time, OptionalLong steps, SortedMap<String, String> keep,

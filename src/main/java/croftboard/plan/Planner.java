@@ -1,6 +1,7 @@
 package croftboard.plan;
 
 import croftboard.book.Book;
+import croftboard.need.WeekProblem;
 import croftboard.sourcing.Natives;
 import java.time.LocalDateTime;
 import java.util.Optional;
@@ -28,12 +29,17 @@ public final class Planner {
         if (!built.keptFaults().isEmpty()) {
             return new PlanAnswer.Refused(built.keptFaults());
         }
+        KeptPacks kept = new KeptPacks(built.problem());
+        WeekProblem problem = kept.with(request.packs());
+        if (!kept.faults().isEmpty()) {
+            return new PlanAnswer.Refused(kept.faults());
+        }
         Budget budget = Budget.of(request.time(), request.steps());
         int[] start = StartMenu.of(built.problem(), request.from());
         WeekSolver.Listener told = told(request, built, budget);
         WeekSolver.Solved solved = request.prove()
-                ? new Proving(built.problem(), request.time(), request.seed(), told, request.stop()).solve(start)
-                : new WeekSolver(built.problem(), budget, request.seed(), told, request.stop()).solve(start);
+                ? new Proving(problem, request.time(), request.seed(), told, request.stop()).solve(start)
+                : new WeekSolver(problem, budget, request.seed(), told, request.stop()).solve(start);
         return new PlanAnswer.Planned(plan(request, built, budget, solved), request.stop().getAsBoolean());
     }
 
@@ -56,7 +62,8 @@ public final class Planner {
                 new TreeMap<>(request.keep()), request.from().map(p -> p.week().toString()),
                 built.gone());
         WeekPlan.Proof proof = new WeekPlan.Proof(solved.orders().bestForMenu(), solved.bestAtAll(), solved.how());
-        return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs())
+        return new PlanAssembler(book, request.week(), built, solved.choice(), solved.orders().packs(),
+                Standing.NOTHING)
                 .assemble(inputs, proof);
     }
 }

@@ -20,17 +20,19 @@ public final class ProblemBuilder {
     private static final int KEEP_DAY = Calendar.DAYS + 1;
     private static final int FOREVER = 400;
     private final Book book;
+    private final Altered altered;
     private final Calendar calendar;
     private final WeekIndex index;
     private final Market market;
     private final RecipeFacts.Reader facts;
 
-    private ProblemBuilder(Book book, IsoWeek week, Given given, Optional<LocalDateTime> now) {
+    private ProblemBuilder(Book book, IsoWeek week, Given given, Optional<LocalDateTime> now, Altered altered) {
         this.book = book;
-        this.calendar = new Calendar(book, week);
+        this.altered = altered;
+        this.calendar = new Calendar(book, week, altered.notSold());
         this.index = new WeekIndex(book);
         this.market = new Market(book, calendar, index, given, now);
-        this.facts = new RecipeFacts.Reader(book, market, index);
+        this.facts = new RecipeFacts.Reader(book, market, index, altered.swaps());
     }
 
     /**
@@ -47,13 +49,19 @@ public final class ProblemBuilder {
      */
     public static Built build(Book book, IsoWeek week, Map<String, String> kept, Given given,
             Optional<LocalDateTime> now) {
-        return new ProblemBuilder(book, week, given, now).build(kept, given, week);
+        return build(book, week, kept, given, now, Altered.NOTHING);
+    }
+
+    /** @param altered how the week differs from what the book says */
+    public static Built build(Book book, IsoWeek week, Map<String, String> kept, Given given,
+            Optional<LocalDateTime> now, Altered altered) {
+        return new ProblemBuilder(book, week, given, now, altered).build(kept, given, week);
     }
 
     private Built build(Map<String, String> kept, Given given, IsoWeek week) {
         Stock stock = new Stock(book, calendar, index, given);
         CandidateBuilder candidates = new CandidateBuilder(book, calendar, index, market, stock, facts);
-        SlotBuilder slots = new SlotBuilder(book, calendar, index, given, kept, candidates);
+        SlotBuilder slots = new SlotBuilder(book, calendar, index, given, kept, candidates, altered);
         ParOrders par = new ParOrders(book, market, stock, index);
         WeekProblem problem = new WeekProblem(week.toString(), calendar.date(0), Calendar.DAYS, calendar.openDays(),
                 calendar.prepDays(), List.copyOf(slots.slots), items(par), ComponentBuilder.all(book, index, facts),

@@ -5,6 +5,7 @@ import croftboard.book.Ingredient;
 import croftboard.book.Recipe;
 import croftboard.measure.Ratio;
 import croftboard.need.RecipeTree;
+import croftboard.safety.DishStatement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,9 +35,12 @@ record RecipeFacts(List<ItemNeed> needs, Map<String, Ratio> parts, Ratio stapleC
         private final Market market;
         private final WeekIndex index;
         private final RecipeTree tree;
+        private final Map<String, Map<String, String>> forced;
         private final Map<String, RecipeFacts> known = new HashMap<>();
 
-        Reader(Book book, Market market, WeekIndex index) {
+        /** @param forced by recipe: substitutes used on every line of the recipe itself, whatever it lets the plan do */
+        Reader(Book book, Market market, WeekIndex index, Map<String, Map<String, String>> forced) {
+            this.forced = forced;
             this.book = book;
             this.market = market;
             this.index = index;
@@ -57,7 +61,7 @@ record RecipeFacts(List<ItemNeed> needs, Map<String, Ratio> parts, Ratio stapleC
                     parts.merge(w.line().item(), w.ep(), Ratio::plus);
                     continue;
                 }
-                Bought bought = bought(w, swapped);
+                Bought bought = bought(w, forced.getOrDefault(recipe.id(), Map.of()), swapped);
                 if (bought.ingredient.isStaple() || bought.ingredient.free()) {
                     staples = staples.plus(market.centsPerGram(bought.ingredient.id()).times(bought.grams));
                 } else {
@@ -74,16 +78,24 @@ record RecipeFacts(List<ItemNeed> needs, Map<String, Ratio> parts, Ratio stapleC
         private record Bought(Ingredient ingredient, Ratio grams) { }
 
         /** The ingredient itself, or its first declared substitute where the line allows it and nobody sells it. */
-        private Bought bought(RecipeTree.Weighed w, Map<String, String> swapped) {
+        private Bought bought(RecipeTree.Weighed w, Map<String, String> mustSwap, Map<String, String> swapped) {
             Ingredient own = book.ingredient(w.line().item());
+            if (mustSwap.containsKey(own.id())) {
+                swapped.put(own.id() + DishStatement.EVERY_LINE, mustSwap.get(own.id()));
+                return instead(w, own.substitutes().stream().filter(s -> s.use().equals(mustSwap.get(own.id()))).findFirst()
+                        .orElseThrow());
+            }
             boolean gone = w.line().planSubstitute() && !own.substitutes().isEmpty() && !own.isStaple()
                     && !market.reachable(index.item.get(own.id()), own.keepsDays(), 0, Calendar.DAYS - 1);
             if (!gone) {
                 return new Bought(own, w.ap());
             }
-            Ingredient.Substitute other = own.substitutes().get(0);
+            swapped.put(own.id(), own.substitutes().get(0).use());
+            return instead(w, own.substitutes().get(0));
+        }
+
+        private Bought instead(RecipeTree.Weighed w, Ingredient.Substitute other) {
             Ingredient used = book.ingredient(other.use());
-            swapped.put(own.id(), used.id());
             return new Bought(used, w.ep().times(other.ratio()).over(used.yieldOf(other.cut())));
         }
 

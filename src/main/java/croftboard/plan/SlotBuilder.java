@@ -20,6 +20,7 @@ final class SlotBuilder {
     private final Given given;
     private final Map<String, String> kept;
     private final CandidateBuilder candidates;
+    private final Altered altered;
     private final Map<String, DishStatement> statements = new HashMap<>();
     final List<WeekProblem.Slot> slots = new ArrayList<>();
     /** Kept dishes that name no slot or no dish that may stand there, in words. */
@@ -27,8 +28,9 @@ final class SlotBuilder {
     long eventCents;
 
     SlotBuilder(Book book, Calendar calendar, WeekIndex index, Given given, Map<String, String> kept,
-            CandidateBuilder candidates) {
+            CandidateBuilder candidates, Altered altered) {
         this.book = book;
+        this.altered = altered;
         this.calendar = calendar;
         this.index = index;
         this.given = given;
@@ -45,8 +47,9 @@ final class SlotBuilder {
     }
 
     private void addLine(Kitchen.ServiceLine line, int number) {
-        for (int[] days : calendar.runs(line.runDays())) {
-            String id = Calendar.shortName(calendar.weekday(days[0])) + "/" + line.id();
+        for (Run run : runs(line)) {
+            String id = run.id;
+            int[] days = run.days;
             boolean standing = line.standing().isPresent();
             List<Recipe> dishes = standing ? List.of(book.recipe(line.standing().get()))
                     : book.recipes().values().stream().filter(r -> mayStand(r, line, days[0])).toList();
@@ -57,11 +60,32 @@ final class SlotBuilder {
             List<WeekProblem.Candidate> all = new ArrayList<>();
             for (Recipe dish : dishes) {
                 long covers = covers(dish, line.course());
-                candidates.forLine(dish, line, days, covers, fixed || standing).ifPresent(all::add);
+                candidates.forLine(dish, line, days, covers, fixed || standing, altered.madeAt(id)).ifPresent(all::add);
             }
             slots.add(new WeekProblem.Slot(id, number, days, !standing, book.kitchen().promises().emptySlot().value(),
                     !(fixed || standing) || all.isEmpty(), List.copyOf(all)));
         }
+    }
+
+    private record Run(String id, int[] days) { }
+
+    /** The line's runs; one whose food is lost ends on the day before, and the rest of its days is a run of its own. */
+    private List<Run> runs(Kitchen.ServiceLine line) {
+        List<Run> runs = new ArrayList<>();
+        for (int[] days : calendar.runs(line.runDays())) {
+            String id = idOf(line, days[0]);
+            int from = java.util.Optional.ofNullable(altered.again().get(id)).map(calendar::day).orElse(Integer.MAX_VALUE);
+            int[] sold = java.util.Arrays.stream(days).filter(calendar::sold).toArray();
+            runs.add(new Run(id, java.util.Arrays.stream(sold).filter(d -> d < from).toArray()));
+            int[] rest = java.util.Arrays.stream(sold).filter(d -> d >= from).toArray();
+            runs.add(new Run(rest.length == 0 ? "" : idOf(line, rest[0]), rest));
+        }
+        runs.removeIf(run -> run.days.length == 0);
+        return runs;
+    }
+
+    private String idOf(Kitchen.ServiceLine line, int day) {
+        return Calendar.shortName(calendar.weekday(day)) + "/" + line.id();
     }
 
     private boolean mayStand(Recipe recipe, Kitchen.ServiceLine line, int day) {

@@ -26,7 +26,7 @@ public record WeekPlan(IsoWeek week, String fingerprint, Inputs inputs, List<Ser
         SortedMap<String, SortedMap<String, String>> swaps) {
 
     /** Format of the plan file; a newer one is refused, an older one is read. */
-    public static final int FORMAT = 1;
+    public static final int FORMAT = 2;
 
     /**
      * What the plan was made with, enough to make it again.
@@ -35,9 +35,31 @@ public record WeekPlan(IsoWeek week, String fingerprint, Inputs inputs, List<Ser
      * @param kept dish by slot id
      * @param from the plan it started from
      * @param gone the last cut-off that was past: deliveries with it or an earlier one could not be ordered; empty: none
+     * @param revision empty: planned anew
      */
     public record Inputs(long seed, long tries, int rounds, long nodes, SortedMap<String, String> kept,
-            Optional<String> from, Optional<LocalDateTime> gone) { }
+            Optional<String> from, Optional<LocalDateTime> gone, Optional<Revision> revision) {
+        public Inputs(long seed, long tries, int rounds, long nodes, SortedMap<String, String> kept,
+                Optional<String> from, Optional<LocalDateTime> gone) {
+            this(seed, tries, rounds, nodes, kept, from, gone, Optional.empty());
+        }
+    }
+
+    /**
+     * A plan that people worked from, changed under way.
+     *
+     * @param of the version that was changed
+     * @param now in the kitchen's zone: what was past then stayed
+     * @param changes every fact that differs from what the first version was made with, one sentence each
+     * @param fewer by slot id: the share of the portions that a plan made anew would make, where fewer are made
+     * @param accepted dishes whose statement a substitute changes, which the manager has accepted
+     */
+    public record Revision(int of, LocalDateTime now, List<String> changes, SortedMap<String, Ratio> fewer,
+            List<String> accepted) {
+        public Revision(int of, LocalDateTime now, List<String> changes) {
+            this(of, now, changes, new java.util.TreeMap<>(), List.of());
+        }
+    }
 
     /**
      * A slot and what stands there.

@@ -33,6 +33,9 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
     private static final List<String> FLESH = List.of("fish", "shellfish");
     private static final List<String> ANIMAL = List.of("milk", "egg", "fish", "shellfish");
 
+    /** Ends the key of a swap that holds on every line of the dish itself: {@code basil*} to {@code basil-dried}. */
+    public static final String EVERY_LINE = "*";
+
     /** The statement of the recipe as written. */
     public static DishStatement of(Book book, String recipe) {
         return of(book, recipe, Function.identity());
@@ -59,27 +62,55 @@ public record DishStatement(SortedSet<String> contains, SortedSet<String> notSta
      * The statement of a dish in a plan that replaces ingredients. A line that does not let the plan replace its ingredient
      * keeps it, also where another line of the same ingredient is replaced.
      *
-     * @param swaps substitute by ingredient
+     * @param swaps substitute by ingredient; a key that ends in {@link #EVERY_LINE} holds on every line of the dish itself,
+     *     whatever the recipe lets the plan do, and on no line of its components
      */
     public static DishStatement planned(Book book, String recipe, Map<String, String> swaps) {
         return ofIngredients(plannedIngredients(book, recipe, swaps));
     }
 
-    private static void collectPlanned(Book book, String recipe, Map<String, String> swaps, Set<String> into) {
+    /** The ingredients of a dish in a plan, through its whole tree, each once. @param swaps as for {@link #planned} */
+    public static List<Ingredient> plannedIngredients(Book book, String recipe, Map<String, String> swaps) {
+        TreeSet<String> ingredients = new TreeSet<>();
+        collectPlanned(book, recipe, true, swaps, ingredients);
+        return ingredients.stream().map(book::ingredient).toList();
+    }
+
+    private static void collectPlanned(Book book, String recipe, boolean dish, Map<String, String> swaps, Set<String> into) {
         for (Recipe.Line line : book.recipe(recipe).ingredients()) {
             if (book.recipes().containsKey(line.item())) {
-                collectPlanned(book, line.item(), swaps, into);
+                collectPlanned(book, line.item(), false, swaps, into);
             } else {
-                into.add(line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item());
+                into.add(used(line, dish, swaps));
             }
         }
     }
 
-    /** The ingredients of a dish in a plan, through its whole tree, each once. @param swaps substitute by ingredient */
-    public static List<Ingredient> plannedIngredients(Book book, String recipe, Map<String, String> swaps) {
-        TreeSet<String> ingredients = new TreeSet<>();
-        collectPlanned(book, recipe, swaps, ingredients);
-        return ingredients.stream().map(book::ingredient).toList();
+    /**
+     * The ingredient that a plan uses on a line.
+     *
+     * @param dish whether the line stands in the dish itself, not in a component of it
+     * @param swaps as for {@link #planned}
+     */
+    public static String used(Recipe.Line line, boolean dish, Map<String, String> swaps) {
+        String every = dish ? swaps.get(line.item() + EVERY_LINE) : null;
+        if (every != null) {
+            return every;
+        }
+        return line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item();
+    }
+
+    /**
+     * Whether food of this statement may stand for food of another without anybody being told: no allergen added, no unknown
+     * added, no diet lost.
+     */
+    public boolean sameFor(DishStatement other) {
+        return other.contains.containsAll(contains) && other.notStated.containsAll(notStated)
+                && kept(other.vegan, vegan) && kept(other.vegetarian, vegetarian);
+    }
+
+    private static boolean kept(Known before, Known now) {
+        return before != Known.YES || now == Known.YES;
     }
 
     public static DishStatement ofIngredients(Collection<Ingredient> ingredients) {

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
 enum Part {
     DEMO(Demo::measure), QUALITY(Quality::measure), BASELINES(Baselines::measure), PLANTED(Planted::measure),
     SIZE(Sizes::measure), MONTH(Months::measure), MISJUDGED(Misjudged::measure), START(Starts::measure),
-    PAPER(Papers::measure);
+    PAPER(Papers::measure), SHORT(Shorts::measure), EXPOSURE(Exposures::measure),
+    CLASH(Clashes::measure);
 
     private final Measure measure;
 

@@ -36,6 +36,17 @@ final class Desk {
         setting = new Setting(FRIDAY, Map.of("COLUMNS", "90"), false, () -> stop);
     }
 
+    private Desk(Path book, Tools tools, Setting setting) {
+        this.book = book;
+        this.tools = tools;
+        this.setting = setting;
+    }
+
+    /** The same book at another time. */
+    Desk at(Clock clock) {
+        return new Desk(book, tools, new Setting(clock, Map.of("COLUMNS", "90"), false, Stop::new));
+    }
+
     /** A planner whose plan is always this one. */
     static PlanService always(boolean complete) {
         return (book, now, request) -> {

@@ -71,7 +71,7 @@ public final class MadePlan {
 
     private WeekPlan assembled(Book book, IsoWeek week, ProblemBuilder.Built built, Map<String, String> kept) {
         WeekPlan.Inputs inputs = new WeekPlan.Inputs(1, 0, 0, 0, new TreeMap<>(kept), Optional.empty(), built.gone());
-        return new PlanAssembler(book, week, built, choice, packs).assemble(inputs,
+        return new PlanAssembler(book, week, built, choice, packs, Standing.NOTHING).assemble(inputs,
                 new WeekPlan.Proof(Optional.empty(), Optional.empty(), "cheapest packs first"));
     }
 

@@ -1,5 +1,6 @@
 package croftboard.book.file;
 
+import croftboard.book.Nearest;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,5 +1,6 @@
 package croftboard.book.file;
 
+import croftboard.book.Nearest;
 import croftboard.book.Fault;
 import java.util.ArrayList;
 import java.util.Collection;

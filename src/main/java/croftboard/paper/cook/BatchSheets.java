@@ -212,6 +212,9 @@ public final class BatchSheets implements SheetMaker {
         Map<String, String> swaps = new TreeMap<>();
         Optional.ofNullable(week.context.plan().swaps().get(id)).ifPresentOrElse(swaps::putAll,
                 () -> week.context.plan().swaps().values().forEach(swaps::putAll));
+        if (!week.context.plan().swaps().containsKey(id)) {
+            swaps.keySet().removeIf(item -> item.endsWith(DishStatement.EVERY_LINE)); // those speak of a dish's own lines
+        }
         blocks.add(new Block.Notice(DishStatement.planned(week.context.book(), id, swaps).sentence()));
         Advisory advisory = Advisory.of(week.context.book(), id);
         if (advisory.needed()) {

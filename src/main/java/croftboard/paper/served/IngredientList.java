@@ -5,6 +5,7 @@ import croftboard.book.Ingredient;
 import croftboard.book.Recipe;
 import croftboard.measure.Ratio;
 import croftboard.need.RecipeTree;
+import croftboard.safety.DishStatement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -31,20 +32,21 @@ public final class IngredientList {
 
     public static IngredientList of(Book book, Recipe dish, Map<String, String> swaps) {
         IngredientList list = new IngredientList();
-        list.collect(book, new RecipeTree(book), dish, Ratio.ONE, swaps);
+        list.collect(book, new RecipeTree(book), dish, true, Ratio.ONE, swaps);
         return list;
     }
 
-    private void collect(Book book, RecipeTree tree, Recipe recipe, Ratio batches, Map<String, String> swaps) {
+    private void collect(Book book, RecipeTree tree, Recipe recipe, boolean dish, Ratio batches,
+            Map<String, String> swaps) {
         List<RecipeTree.Weighed> lines = tree.lines(recipe);
         Ratio stays = waterThatStays(book, recipe, lines);
         for (RecipeTree.Weighed w : lines) {
             Recipe part = w.isRecipe() ? book.recipe(w.line().item()) : null;
             if (part != null) {
-                collect(book, tree, part, batches.times(w.ep()).over(part.makes().base()), swaps);
+                collect(book, tree, part, false, batches.times(w.ep()).over(part.makes().base()), swaps);
             } else {
                 Ingredient own = book.ingredient(w.line().item());
-                add(book, w, own, batches.times(own.free() ? stays : Ratio.ONE), swaps);
+                add(book, w, own, DishStatement.used(w.line(), dish, swaps), batches.times(own.free() ? stays : Ratio.ONE));
             }
         }
     }
@@ -58,8 +60,7 @@ public final class IngredientList {
         return water.signum() == 0 ? Ratio.ONE : left.over(water);
     }
 
-    private void add(Book book, RecipeTree.Weighed w, Ingredient own, Ratio times, Map<String, String> swaps) {
-        String use = w.line().planSubstitute() ? swaps.getOrDefault(own.id(), own.id()) : own.id();
+    private void add(Book book, RecipeTree.Weighed w, Ingredient own, String use, Ratio times) {
         Ratio ratio = own.substitutes().stream().filter(s -> s.use().equals(use)).map(Ingredient.Substitute::ratio)
                 .findFirst().filter(r -> !use.equals(own.id())).orElse(Ratio.ONE);
         add(book.ingredient(use), w.ep().times(times).times(ratio));

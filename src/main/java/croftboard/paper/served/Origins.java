@@ -8,6 +8,7 @@ import croftboard.book.Vendor.Whence;
 import croftboard.paper.OrderKey;
 import croftboard.paper.PaperContext;
 import croftboard.plan.WeekPlan;
+import croftboard.safety.DishStatement;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Map;
@@ -61,19 +62,20 @@ final class Origins {
         Recipe dish = served.recipe().map(book.recipes()::get).orElse(null);
         if (made.isPresent() && dish != null) {
             Map<String, String> swaps = context.plan().swaps().getOrDefault(dish.id(), new TreeMap<>());
-            trace(dish, made.get().made(), made.get().lastServed(), swaps, behind);
+            trace(dish, true, made.get().made(), made.get().lastServed(), swaps, behind);
         }
         return behind;
     }
 
-    private void trace(Recipe recipe, LocalDate made, LocalDate last, Map<String, String> swaps, Behind behind) {
+    private void trace(Recipe recipe, boolean dish, LocalDate made, LocalDate last, Map<String, String> swaps,
+            Behind behind) {
         for (Recipe.Line line : recipe.ingredients()) {
             Recipe part = book.recipes().get(line.item());
             if (part != null) {
-                batch(part, made, last).ifPresent(b -> trace(part, b.made(), b.lastServed(), swaps, behind));
+                batch(part, made, last).ifPresent(b -> trace(part, false, b.made(), b.lastServed(), swaps, behind));
                 continue;
             }
-            String used = line.planSubstitute() ? swaps.getOrDefault(line.item(), line.item()) : line.item();
+            String used = DishStatement.used(line, dish, swaps);
             Ingredient ingredient = book.ingredients().get(used);
             if (ingredient != null) {
                 int ahead = Math.max(line.aheadDays(), ingredient.thawDays());

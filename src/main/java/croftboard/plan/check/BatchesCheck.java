@@ -46,6 +46,8 @@ final class BatchesCheck {
             of.dish(row).ifPresent(d -> row.productions()
                     .forEach(p -> each.take(d, p.batches(), p.made(), p.lastServed())));
         }
+        LostMakings.of(of).forEach(l -> each.take(l.dish(), l.production().batches(), l.production().made(),
+                l.production().lastServed()));
         for (WeekPlan.Batch b : of.plan().batches()) {
             of.recipe(b.recipe()).ifPresent(r -> each.take(r, b.batches(), b.made(), b.lastServed()));
         }
@@ -92,9 +94,24 @@ final class BatchesCheck {
         for (WeekPlan.Batch b : batches) {
             boolean serves = demands.stream().anyMatch(d -> d.lastDay().equals(b.lastServed())
                     && !d.useDay().isBefore(b.made().plusDays(recipe.leadDays())));
-            report.findIf(!serves, name(b) + ": nothing that takes it is served until " + Say.day(b.lastServed()));
+            report.findIf(!serves && !over(b), name(b) + ": nothing that takes it is served until " + Say.day(b.lastServed()));
         }
-        notTooMuch(recipe, demands, batches);
+        if (batches.stream().noneMatch(this::over)) {
+            notTooMuch(recipe, demands, batches);
+        }
+    }
+
+    /** Made when the plan was changed: it is there, and serves as long as it is good, whatever it was made for. */
+    private boolean over(WeekPlan.Batch b) {
+        return of.revised().map(r -> r.over(b.made())).orElse(false);
+    }
+
+    private boolean reaches(WeekPlan.Batch b, Demand demand) {
+        return !demand.lastDay().isAfter(over(b) ? b.useBy() : b.lastServed());
+    }
+
+    private boolean spoiled(WeekPlan.Batch b) {
+        return of.revised().map(r -> r.lost(b.recipe(), b.made())).orElse(false);
     }
 
     private long met(Recipe recipe, List<Demand> demands, List<WeekPlan.Batch> batches) {
@@ -103,7 +120,7 @@ final class BatchesCheck {
         for (WeekPlan.Batch b : batches) {
             int source = ways.source(b.mg());
             for (int d = 0; d < demands.size(); d++) {
-                if (serves(b, recipe, demands.get(d)) && !demands.get(d).lastDay().isAfter(b.lastServed())) {
+                if (serves(b, recipe, demands.get(d)) && reaches(b, demands.get(d)) && !spoiled(b)) {
                     ways.way(source, d);
                 }
             }

@@ -10,7 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The days of one week's plan: deliveries from the Monday before, batches from the Sunday before to the Saturday. */
-record Days(Book book, IsoWeek week) {
+record Days(Book book, IsoWeek week, java.util.Set<LocalDate> notSold) {
+    Days(Book book, IsoWeek week) {
+        this(book, week, java.util.Set.of());
+    }
+
     LocalDate monday() {
         return week.monday();
     }
@@ -41,8 +45,9 @@ record Days(Book book, IsoWeek week) {
                 && book.kitchen().open().contains(date.getDayOfWeek());
     }
 
+    /** Days on which something is sold. */
     List<LocalDate> openDays() {
-        return all().stream().filter(this::open).toList();
+        return all().stream().filter(d -> open(d) && !notSold.contains(d)).toList();
     }
 
     /** Whether batches may be made on that day. */

@@ -15,10 +15,13 @@ import java.util.TreeMap;
 final class Making {
     private final Book book;
     private final Offered offered;
+    private final SortedMap<String, SortedMap<String, String>> everyLine;
 
-    Making(Book book, Offered offered) {
+    /** @param everyLine by dish: substitutes that a change under way put on every line of the dish itself */
+    Making(Book book, Offered offered, SortedMap<String, SortedMap<String, String>> everyLine) {
         this.book = book;
         this.offered = offered;
+        this.everyLine = everyLine;
     }
 
     /** One ingredient of a batch. @param ahead days before the batch on which it is cut or thawed */
@@ -34,7 +37,7 @@ final class Making {
         for (Recipe.Line line : recipe.ingredients()) {
             if (!isRecipe(line)) {
                 Ingredient own = book.ingredient(line.item());
-                Ingredient used = used(line);
+                Ingredient used = used(recipe, line);
                 Ratio grams = used == own ? Weights.purchased(line, own) : replaced(line, own, used);
                 all.add(new Taken(used, Math.max(line.aheadDays(), used.thawDays()), grams));
             }
@@ -47,13 +50,17 @@ final class Making {
     }
 
     private static Ratio replaced(Recipe.Line line, Ingredient own, Ingredient used) {
-        Ingredient.Substitute s = own.substitutes().get(0);
+        Ingredient.Substitute s = own.substitutes().stream().filter(x -> x.use().equals(used.id())).findFirst().orElseThrow();
         return Weights.edible(line, own).times(s.ratio()).over(used.yieldOf(s.cut()));
     }
 
     /** The first declared substitute where the line lets the plan use it and nobody sells the ingredient this week. */
-    private Ingredient used(Recipe.Line line) {
+    private Ingredient used(Recipe recipe, Recipe.Line line) {
         Ingredient own = book.ingredient(line.item());
+        String forced = everyLine.getOrDefault(recipe.id(), new TreeMap<>()).get(line.item());
+        if (forced != null) {
+            return book.ingredient(forced);
+        }
         boolean replaced = line.planSubstitute() && !own.isStaple() && !own.substitutes().isEmpty()
                 && !offered.sold(own.id());
         return replaced ? book.ingredient(own.substitutes().get(0).use()) : own;
@@ -113,7 +120,7 @@ final class Making {
             if (isRecipe(line)) {
                 all.addAll(everything(book.recipe(line.item())));
             } else {
-                all.add(used(line));
+                all.add(used(recipe, line));
             }
         }
         return all;
@@ -125,8 +132,10 @@ final class Making {
         for (Recipe.Line line : recipe.ingredients()) {
             if (isRecipe(line)) {
                 all.putAll(swaps(book.recipe(line.item())));
-            } else if (!used(line).id().equals(line.item())) {
-                all.put(line.item(), used(line).id());
+            } else if (everyLine.getOrDefault(recipe.id(), new TreeMap<>()).containsKey(line.item())) {
+                all.put(line.item() + "*", used(recipe, line).id());
+            } else if (!used(recipe, line).id().equals(line.item())) {
+                all.put(line.item(), used(recipe, line).id());
             }
         }
         return all;

@@ -22,7 +22,8 @@ final class MoneyCheck {
         report.sameCents("account: event sales", a.eventSales(), Slot.events(of.book(), of.days()).stream()
                 .mapToLong(e -> Math.multiplyExact(e.price().value(), (long) e.guarantee())).sum());
         report.sameCents("account: staples", a.staples(), plan.menu().stream().mapToLong(WeekPlan.Served::staples).sum()
-                + plan.batches().stream().mapToLong(WeekPlan.Batch::staples).sum());
+                + plan.batches().stream().mapToLong(WeekPlan.Batch::staples).sum()
+                + LostMakings.of(of).stream().mapToLong(LostMakings::staples).sum());
         report.sameCents("account: purchases", a.purchases(),
                 plan.orders().stream().flatMap(o -> o.lines().stream()).mapToLong(WeekPlan.OrderLine::cost).sum());
         report.sameCents("account: local purchases", a.localPurchases(), plan.share().local());

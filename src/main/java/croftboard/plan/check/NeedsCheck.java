@@ -3,6 +3,7 @@ package croftboard.plan.check;
 import croftboard.book.Recipe;
 import croftboard.measure.Ratio;
 import croftboard.plan.WeekPlan;
+import croftboard.plan.change.Change;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Map;
@@ -38,8 +39,26 @@ final class NeedsCheck {
         for (WeekPlan.Batch b : of.plan().batches()) {
             of.recipe(b.recipe()).ifPresent(r -> add(r, b.batches(), b.made(), b.batches().over(r.batchStep()).ceil()));
         }
+        LostMakings.of(of).forEach(l -> add(l.dish(), l.production().batches(), l.production().made(), 1));
+        of.revised().ifPresent(this::lost);
         compare();
         report.count(of.plan().needs().size(), "needs");
+    }
+
+    /** Food of the house that is lost is taken on that day. */
+    private void lost(Revised revised) {
+        revised.changes().forEach(c -> {
+            if (c instanceof Change.Lost lost) {
+                Exact e = exact.computeIfAbsent(new Key(lost.item(), lost.day().map(d -> lastSuch(revised, d))
+                        .orElse(revised.now().toLocalDate())), k -> new Exact());
+                e.mg = e.mg.plus(Weights.held(of.book().ingredient(lost.item()), lost.amount()).times(1000));
+                e.makings++;
+            }
+        });
+    }
+
+    private static LocalDate lastSuch(Revised revised, java.time.DayOfWeek day) {
+        return revised.now().toLocalDate().with(java.time.temporal.TemporalAdjusters.previousOrSame(day));
     }
 
     private void add(Recipe recipe, Ratio batches, LocalDate made, long makings) {

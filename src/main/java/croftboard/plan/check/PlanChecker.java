@@ -5,6 +5,8 @@ import croftboard.plan.Given;
 import croftboard.plan.WeekPlan;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Checks a plan against its book, trusting nothing that made it: every must, every figure, all money. Runs after each
@@ -21,17 +23,26 @@ public final class PlanChecker {
      * @param now what the plan was made with: a delivery whose cut-off is before it cannot be ordered; empty: all can
      */
     public static Verdict check(Book book, WeekPlan plan, Given given, Optional<LocalDateTime> now) {
+        return check(book, plan, given, now, Optional.empty());
+    }
+
+    /** @param revised empty: the plan was made anew. @param now as when the first version was made */
+    public static Verdict check(Book book, WeekPlan plan, Given given, Optional<LocalDateTime> now,
+            Optional<Revised> revised) {
         Report report = new Report();
         report.findIf(!plan.fingerprint().equals(book.fingerprint()),
                 "book: the plan was made from another state of the book; figures may differ for that reason");
-        Days days = new Days(book, plan.week());
+        Days days = new Days(book, plan.week(), revised.map(Revised::notSold).orElse(Set.of()));
         Offered offered = new Offered(book, days, given, now);
-        Subject of = new Subject(book, plan, given, days, offered, new Making(book, offered), Slot.all(book, days));
+        Subject of = new Subject(book, plan, given, days, offered, new Making(book, offered, revised.isEmpty() ? new TreeMap<>()
+                        : SwapsCheck.everyLine(plan.swaps())), Slot.all(book, days, revised),
+                revised);
         checkAll(of, new Counted(book, days, given), report);
         return report.verdict();
     }
 
     private static void checkAll(Subject of, Counted counted, Report report) {
+        topic("what was done", report, () -> new DoneCheck(of, report).run());
         topic("menu", report, () -> new SlotsCheck(of, report).run());
         topic("portions", report, () -> new PortionsCheck(of, report).run());
         topic("swaps", report, () -> new SwapsCheck(of, report).run());
@@ -39,7 +50,8 @@ public final class PlanChecker {
         topic("use-by", report, () -> new UseByCheck(of, counted, report).run());
         topic("needs", report, () -> new NeedsCheck(of, report).run());
         topic("flows", report, () -> new FlowsCheck(of, counted, report).run());
-        topic("orders", report, () -> new OrdersCheck(of, report).run());
+        topic("orders", report, () -> of.revised().ifPresentOrElse(r -> new RevisedOrdersCheck(of, r, report).run(),
+                () -> new OrdersCheck(of, report).run()));
         topic("promised packs", report, () -> new PromisedPacksCheck(of, counted, report).run());
         WorkCheck work = new WorkCheck(of, report);
         topic("hands and equipment", report, work::run);

@@ -12,6 +12,7 @@ import java.util.Optional;
 /** Productions of every dish, how much is made, and what it is expected to bring. */
 final class PortionsCheck {
     private static final double SLACK = 1e-9;
+    private static final List<Ratio> SHARES = List.of(Ratio.of(3, 4), Ratio.of(1, 2));
     private static final double CENT_SLACK = 1e-5;
     private final Subject of;
     private final Report report;
@@ -60,8 +61,10 @@ final class PortionsCheck {
                 report.find(where + ": the production of " + Say.day(p.made()) + " serves no day");
                 continue;
             }
-            days(p, dish, covered, slot, where);
-            amounts(p, dish, covered, slot, where, sales, left);
+            if (of.revised().flatMap(r -> r.made(row.slot(), p.made())).isEmpty()) {
+                days(p, dish, covered, slot, where);
+            }
+            amounts(p, dish, covered, slot, where, sales, left, of.revised().flatMap(r -> r.made(row.slot(), p.made())));
             portions += p.portions();
             stapleCents += of.making().stapleCents(dish).times(p.batches()).round();
             next = slot.days().stream().filter(d -> d.isAfter(p.lastServed())).findFirst().orElse(LocalDate.MAX);
@@ -93,14 +96,14 @@ final class PortionsCheck {
     }
 
     private void amounts(WeekPlan.Production p, Recipe dish, List<LocalDate> covered, Slot slot, String where, Range sales,
-            Range left) {
+            Range left, Optional<WeekPlan.Production> done) {
         String made = where + ", made " + Say.day(p.made());
         report.same(made + ": portions of " + p.batches() + " batches", p.portions(),
                 Math.toIntExact(p.batches().times(dish.portionsPerBatch()).floor()));
         if (slot instanceof Slot.Meal meal) {
             report.same(made + ": batches", p.batches(), batches(dish, meal.portions()));
         } else if (slot instanceof Slot.Run run) {
-            sold(p, dish, covered, run, made, sales, left);
+            sold(p, dish, covered, run, made, sales, left, done);
         }
     }
 
@@ -109,7 +112,7 @@ final class PortionsCheck {
     }
 
     private void sold(WeekPlan.Production p, Recipe dish, List<LocalDate> covered, Slot.Run run, String made, Range sales,
-            Range left) {
+            Range left, Optional<WeekPlan.Production> done) {
         AskedFor asked = new AskedFor(asked(dish, covered, run));
         double price = dish.sale().orElseThrow().price().value();
         double food = of.making().listCents(dish).over(dish.portionsPerBatch()).toDouble();
@@ -119,11 +122,20 @@ final class PortionsCheck {
         double chance = tooFew / (tooFew + tooMany);
         Ratio low = batches(dish, Math.max(1, asked.enough(chance - SLACK)));
         Ratio high = batches(dish, Math.max(1, asked.enough(chance + SLACK)));
-        report.findIf(!p.batches().equals(low) && !p.batches().equals(high), made + ": " + p.batches()
+        Optional<Ratio> share = of.revised().flatMap(r -> of.plan().inputs().revision())
+                .map(r -> r.fewer().get(run.id()));
+        boolean fewer = share.isPresent() && SHARES.contains(share.get()) && stoodThere(run, dish)
+                && List.of(low, high).stream().anyMatch(b -> b.times(share.get()).ceilTo(dish.batchStep()).equals(p.batches()));
+        report.findIf(done.isEmpty() && !fewer && !p.batches().equals(low) && !p.batches().equals(high), made + ": " + p.batches()
                 + " batches, derived again " + low);
         double sold = asked.sold(p.portions());
         sales.add(price * sold);
         left.add(brings * (p.portions() - sold));
+    }
+
+    /** Fewer portions are made only of what people already expect there. */
+    private boolean stoodThere(Slot.Run run, Recipe dish) {
+        return of.revised().flatMap(r -> r.row(run.id())).flatMap(WeekPlan.Served::recipe).equals(Optional.of(dish.id()));
     }
 
     private List<double[]> asked(Recipe dish, List<LocalDate> covered, Slot.Run run) {

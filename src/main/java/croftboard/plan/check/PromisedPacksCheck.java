@@ -28,14 +28,23 @@ final class PromisedPacksCheck {
 
     void run() {
         for (Offered.Pack pack : of.offered().packs()) {
-            if (!staple(pack.offer().item())) {
+            if (!staple(pack.offer().item()) && !changed(pack)) {
                 int least = Math.min(pack.packs(), Math.max(0, committed(pack) - ordered(pack)));
                 promised += least > 0 ? 1 : 0;
                 taken(pack, least);
             }
         }
-        of.book().ingredients().values().stream().filter(Ingredient::isStaple).forEach(this::staple);
+        if (of.revised().isEmpty()) {
+            of.book().ingredients().values().stream().filter(Ingredient::isStaple).forEach(this::staple);
+        }
         report.count(promised, "packs promised or back to par");
+    }
+
+    /** In a plan changed under way: what is past its cut-off, and what the changes speak of, is looked at with the orders. */
+    private boolean changed(Offered.Pack pack) {
+        return of.revised().map(r -> r.fixed(pack.vendor().deliveries().stream()
+                .filter(d -> d.day() == pack.delivery().getDayOfWeek()).findFirst().orElseThrow().cutOffFor(pack.delivery()),
+                pack.delivery()) || new ChangedSupply(r, of.offered()).speaksOf(pack.vendor().id(), pack.offer().item())).orElse(false);
     }
 
     private boolean staple(String item) {

@@ -7,6 +7,7 @@ import croftboard.measure.Ratio;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A place in the offer as the book gives it: a run of a line or a course of an event.
@@ -26,12 +27,8 @@ sealed interface Slot {
     /** Takes part in gap and variety: standing dishes and events do not. */
     boolean free();
 
-    record Run(int number, Kitchen.ServiceLine of, List<LocalDate> days) implements Slot {
-        @Override
-        public String id() {
-            return Days.shortName(days.get(0)) + "/" + of.id();
-        }
-
+    /** @param id by the first day that the run has by the book */
+    record Run(int number, String id, Kitchen.ServiceLine of, List<LocalDate> days) implements Slot {
         @Override
         public String line() {
             return of.id();
@@ -70,11 +67,17 @@ sealed interface Slot {
         }
     }
 
-    static List<Slot> all(Book book, Days days) {
+    /** @param revised a run whose food was lost ends on the day before, and the rest of its days is a run of its own */
+    static List<Slot> all(Book book, Days days, Optional<Revised> revised) {
         List<Slot> slots = new ArrayList<>();
         for (Kitchen.ServiceLine line : book.kitchen().lines()) {
             for (List<LocalDate> run : days.runs(line.runDays())) {
-                slots.add(new Run(slots.size(), line, run));
+                String id = Days.shortName(run.get(0)) + "/" + line.id();
+                List<LocalDate> sold = run.stream().filter(d -> !days.notSold().contains(d)).toList();
+                LocalDate from = revised.flatMap(r -> r.row(id).flatMap(r::lostFrom)).orElse(LocalDate.MAX);
+                add(slots, id, line, sold.stream().filter(d -> d.isBefore(from)).toList());
+                List<LocalDate> rest = sold.stream().filter(d -> !d.isBefore(from)).toList();
+                add(slots, rest.isEmpty() ? id : Days.shortName(rest.get(0)) + "/" + line.id(), line, rest);
             }
         }
         for (Seasons.Event event : events(book, days)) {
@@ -83,6 +86,12 @@ sealed interface Slot {
             }
         }
         return List.copyOf(slots);
+    }
+
+    private static void add(List<Slot> slots, String id, Kitchen.ServiceLine line, List<LocalDate> days) {
+        if (!days.isEmpty()) {
+            slots.add(new Run(slots.size(), id, line, days));
+        }
     }
 
     /** Events on a day of the week. */

@@ -54,8 +54,10 @@ final class SlotsCheck {
             report.find("menu: " + row.recipe().get() + " on " + row.slot() + " is no dish of the book");
             return;
         }
-        boolean pinned = of.plan().inputs().kept().containsKey(row.slot());
-        report.same("menu: kept by the manager, " + row.slot(), row.kept(), pinned && slot.free());
+        Optional<WeekPlan.Served> done = of.revised().flatMap(r -> r.done(row.slot()));
+        boolean pinned = of.plan().inputs().kept().containsKey(row.slot()) || done.isPresent();
+        report.same("menu: kept by the manager, " + row.slot(), row.kept(), done.map(WeekPlan.Served::kept)
+                .orElse(of.plan().inputs().kept().containsKey(row.slot()) && slot.free()));
         String where = "menu: " + dish.get().id() + " on " + row.slot();
         if (slot instanceof Slot.Run run) {
             onLine(run, dish.get(), pinned, where);

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** What is checked, and what it is checked against. */
-record Subject(Book book, WeekPlan plan, Given given, Days days, Offered offered, Making making, List<Slot> slots) {
+record Subject(Book book, WeekPlan plan, Given given, Days days, Offered offered, Making making, List<Slot> slots,
+        Optional<Revised> revised) {
+
 
     /** The dish of a row, if the book knows it. */
     Optional<Recipe> dish(WeekPlan.Served row) {

@@ -30,6 +30,8 @@ final class WorkCheck {
                 }
             });
         }
+        LostMakings.of(of).forEach(l -> makings.add(new Made(l.dish(), l.production().batches(), l.production().portions(),
+                l.production().made(), l.production().lastServed())));
         for (WeekPlan.Batch b : of.plan().batches()) {
             of.recipe(b.recipe()).ifPresent(r -> makings.add(new Made(r, b.batches(), 0, b.made(), b.lastServed())));
         }
@@ -66,7 +68,8 @@ final class WorkCheck {
     /** Minutes that there are without overtime. */
     long hands(Kitchen.Station station, LocalDate day) {
         boolean works = of.days().prep(day) || receives(station) && !of.days().closed(day);
-        return works ? of.book().kitchen().handsMinutes(station.id(), day.getDayOfWeek()) : 0;
+        long minutes = works ? of.book().kitchen().handsMinutes(station.id(), day.getDayOfWeek()) : 0;
+        return minutes + of.revised().map(r -> new ChangedHands(of.book(), r).minutes(station.id(), day)).orElse(0L);
     }
 
     private void station(Kitchen.Station station) {
@@ -84,13 +87,16 @@ final class WorkCheck {
     private void equipment(Kitchen.Equipment e) {
         if (e.perWeek().isPresent()) {
             long units = makings.stream().mapToLong(m -> Making.units(m.recipe(), e.id(), m.batches())).sum();
-            tooMany(e, units, e.perWeek().get(), "in the week");
+            tooMany(e, units, e.perWeek().get() + of.revised().map(r -> new ChangedHands(of.book(), r).unitsOfWeek(e)).orElse(0L),
+                    "in the week");
             return;
         }
         for (LocalDate day : of.days().all()) {
             long units = makings.stream().filter(m -> takes(m, e, day))
                     .mapToLong(m -> Making.units(m.recipe(), e.id(), m.batches())).sum();
-            long there = of.days().prep(day) || e.held() || worthOnly() && of.days().open(day) ? e.perDay().orElse(0) : 0;
+            boolean regularDay = of.days().prep(day) || e.held() || worthOnly() && of.days().open(day);
+            long regular = regularDay ? e.perDay().orElse(0) : 0;
+            long there = regular + of.revised().map(r -> new ChangedHands(of.book(), r).units(e, day, regular)).orElse(0L);
             tooMany(e, units, there, "on " + Say.day(day));
         }
     }

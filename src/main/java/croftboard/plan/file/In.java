@@ -185,6 +185,18 @@ final class In {
         return List.copyOf(rows);
     }
 
+    List<String> words(String key) throws Unreadable {
+        List<String> words = new ArrayList<>();
+        for (JsonNode row : list(key)) {
+            if (!row.isTextual()) {
+                throw new Unreadable(path + "." + key + "[" + words.size() + "]", "there is " + shown(row)
+                        + " where text in quotes belongs");
+            }
+            words.add(row.textValue());
+        }
+        return List.copyOf(words);
+    }
+
     List<LocalDate> dates(String key) throws Unreadable {
         List<LocalDate> dates = new ArrayList<>();
         for (JsonNode row : list(key)) {

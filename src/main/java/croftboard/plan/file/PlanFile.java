@@ -40,7 +40,8 @@ public final class PlanFile {
 
     private static WeekPlan plan(In in) throws Unreadable {
         IsoWeek week = week(in);
-        return new WeekPlan(week, in.text("fingerprint"), in.object("inputs", InputsForm::read),
+        long format = in.number("format");
+        return new WeekPlan(week, in.text("fingerprint"), in.object("inputs", inputs -> InputsForm.read(inputs, format)),
                 in.rows("menu", MenuForm::served), in.rows("batches", MenuForm::batch),
                 in.rows("orders", OrderForm::order), in.rows("needs", NeedForm::need), in.rows("flows", NeedForm::flow),
                 in.rows("surplus", NeedForm::surplus), in.object("account", AccountForm::read),

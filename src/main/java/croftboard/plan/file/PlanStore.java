@@ -43,6 +43,39 @@ public final class PlanStore {
         });
     }
 
+    /**
+     * What was there when a repair began.
+     *
+     * @param posted the version that people worked from; empty: none
+     * @param newest the number of the newest version; 0: none
+     */
+    public record Seen(OptionalInt posted, int newest) { }
+
+    public Seen seen(IsoWeek week) {
+        return new Seen(postedVersion(week), newest(week));
+    }
+
+    private int newest(IsoWeek week) {
+        return numbers(week).stream().mapToInt(n -> n).max().orElse(0);
+    }
+
+    /**
+     * Keeps a changed plan as the next version, unless somebody posted or wrote another one since.
+     *
+     * @return its number; empty: somebody was faster, nothing was written
+     */
+    public OptionalInt writeRevision(WeekPlan plan, Seen seen) {
+        return writing(plan.week(), register -> {
+            int version = 1 + seen.newest();
+            if (!register.posted().equals(seen.posted()) || newest(plan.week()) != seen.newest()
+                    || !WholeFile.create(file(plan.week(), version), PlanFile.write(plan))) {
+                return OptionalInt.empty();
+            }
+            WholeFile.replace(registerFile(plan.week()), register.drafted(version).text());
+            return OptionalInt.of(version);
+        });
+    }
+
     /** Makes a version the one that people work from, and the current one; never one in which a must is broken. */
     public Posting post(IsoWeek week, int version) {
         return read(week, version).fold(

@@ -8,6 +8,7 @@ import croftboard.measure.Ratio;
 import croftboard.measure.Unit;
 import croftboard.need.RecipeTree;
 import croftboard.plan.WeekPlan;
+import croftboard.safety.DishStatement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -83,10 +84,20 @@ public final class Makings {
     }
 
     private List<Making.Item> items(Recipe recipe, Ratio batches) {
-        return tree.lines(recipe).stream().map(w -> item(w, batches)).toList();
+        return tree.lines(recipe).stream().map(w -> item(recipe.id(), w, batches)).toList();
     }
 
-    private Making.Item item(RecipeTree.Weighed w, Ratio batches) {
+    /** What the plan uses on a line in place of its ingredient: of this dish on every line, or where the recipe lets it. */
+    private Optional<Ingredient.Substitute> instead(String recipe, Recipe.Line line, Ingredient own) {
+        Optional<String> every = Optional.ofNullable(plan.swaps().getOrDefault(recipe, new TreeMap<>())
+                .get(own.id() + DishStatement.EVERY_LINE));
+        if (every.isPresent()) {
+            return own.substitutes().stream().filter(s -> s.use().equals(every.get())).findFirst();
+        }
+        return line.planSubstitute() && swaps.containsKey(own.id()) ? own.substitutes().stream().findFirst() : Optional.empty();
+    }
+
+    private Making.Item item(String recipe, RecipeTree.Weighed w, Ratio batches) {
         Recipe.Line line = w.line();
         Amount amount = line.amount().times(batches);
         Ingredient own = book.ingredients().get(line.item());
@@ -94,8 +105,9 @@ public final class Makings {
             return new Making.Item(line.item(), Optional.empty(), amount, w.ep().times(batches), w.ap().times(batches),
                     true, 0, 0, false, Optional.empty(), line.note());
         }
-        if (line.planSubstitute() && swaps.containsKey(own.id()) && !own.substitutes().isEmpty()) {
-            Ingredient.Substitute other = own.substitutes().get(0);
+        Optional<Ingredient.Substitute> instead = instead(recipe, line, own);
+        if (instead.isPresent()) {
+            Ingredient.Substitute other = instead.get();
             Ingredient used = book.ingredient(other.use());
             Ratio ep = w.ep().times(batches).times(other.ratio());
             return new Making.Item(used.id(), other.cut(), new Amount(ep, Unit.GRAM).in(Unit.OUNCE), ep,

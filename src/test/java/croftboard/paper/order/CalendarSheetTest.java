@@ -46,15 +46,4 @@ class CalendarSheetTest {
         assertThat(PdfText.text(sheet(none))).contains("Nothing is ordered for these days.");
         assertThat(PdfText.pages(none, List.of(sheet(none)))).hasSize(1);
     }
-
-    @Test
-    void notSent_isADraftsOrderWhoseCutOffIsPast() {
-        WeekPlan plan = Contexts.sample().plan();
-        LocalDateTime cutOff = plan.orders().get(0).cutOff();
-        Set<OrderKey> first = Set.of(OrderKey.of(plan.orders().get(0)));
-        assertThat(NotSent.of(plan, false, cutOff.plusMinutes(1))).isEqualTo(first);
-        assertThat(NotSent.of(plan, false, cutOff)).isEmpty();
-        assertThat(NotSent.of(plan, true, cutOff.plusYears(1))).isEmpty();
-        assertThat(NotSent.of(plan, false, cutOff.plusYears(1))).hasSize(plan.orders().size());
-    }
 }

@@ -61,7 +61,7 @@ class PlanFileTest {
     @Test
     void write_putsTheFormatFirstAndOneRowOnALine() {
         String text = PlanFile.write(MadePlan.of(RandomBook.of(1), RandomBook.WEEK));
-        assertThat(text).startsWith("{\n  \"format\": 1,\n  \"week\": \"2027-W33\",\n").endsWith("}\n");
+        assertThat(text).startsWith("{\n  \"format\": 2,\n  \"week\": \"2027-W33\",\n").endsWith("}\n");
         assertThat(text).containsPattern("\n    \\{\"item\": \"[a-z-]+\", \"day\": \"2027-08-1\\d\", \"neededMg\": \\d+},?\n");
     }
 
@@ -97,14 +97,23 @@ class PlanFileTest {
 
     @Test
     void newerFormat_isRefusedInWords() {
-        String text = PlanFile.write(RandomPlan.of(3)).replace("\"format\": 1,", "\"format\": 2,");
-        assertThat(refusal(text)).contains("$.format").contains("format 2").contains("newer Croftboard");
+        String text = PlanFile.write(RandomPlan.of(3)).replace("\"format\": 2,", "\"format\": 3,");
+        assertThat(refusal(text)).contains("$.format").contains("format 3").contains("newer Croftboard");
+    }
+
+    @Test
+    void olderFormat_isRead_withoutWhatItDidNotHave() {
+        WeekPlan plan = MadePlan.of(RandomBook.of(1), RandomBook.WEEK);
+        String old = PlanFile.write(plan).replace("\"format\": 2,", "\"format\": 1,")
+                .replaceFirst(",\\s*\"revisions\": \\[\\]", "");
+        assertThat(old).doesNotContain("revisions");
+        assertThat(PlanFile.read(old)).isEqualTo(new PlanReading.Read(plan));
     }
 
     @Test
     void missingFormat_isRefused() {
         assertThat(refusal("{\"week\": \"2027-W33\"}")).contains("\"format\" is missing");
-        assertThat(refusal(PlanFile.write(RandomPlan.of(3)).replace("\"format\": 1,", "\"format\": 0,")))
+        assertThat(refusal(PlanFile.write(RandomPlan.of(3)).replace("\"format\": 2,", "\"format\": 0,")))
                 .contains("$.format");
     }
 

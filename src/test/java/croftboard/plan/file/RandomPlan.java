@@ -35,7 +35,9 @@ public final class RandomPlan {
 
     private WeekPlan plan(IsoWeek week) {
         return new WeekPlan(week, text(), new WeekPlan.Inputs(number(), number(), (int) number(), number(), map(),
-                maybe(this::text), maybe(() -> date().atTime(g.nextInt(24), g.nextInt(60)))), rows(this::served), rows(this::batch), rows(this::order),
+                maybe(this::text), maybe(() -> date().atTime(g.nextInt(24), g.nextInt(60))), maybe(() ->
+                        new WeekPlan.Revision((int) number(), date().atTime(g.nextInt(24), g.nextInt(60)), rows(this::text)))),
+                rows(this::served), rows(this::batch), rows(this::order),
                 rows(() -> new WeekPlan.Need(text(), date(), number())),
                 rows(() -> new WeekPlan.Flow(text(), maybe(this::date), date(), number())),
                 rows(() -> new WeekPlan.Surplus(text(), number(), number(), number(), number())), account(),

@@ -1,4 +1,4 @@
-package croftboard.book.file;
+package croftboard.book;
 
 import java.util.Collection;
 import java.util.HashMap;
@@ -12,7 +12,7 @@ import java.util.Set;
  * stops looking after {@value #MOST} different words, so that a file full of nonsense costs no
  * time.
  */
-final class Nearest {
+public final class Nearest {
     private static final int MOST = 500;
     private static final int LONGEST = 60;
     private final Map<Collection<String>, Map<String, Optional<String>>> found = new IdentityHashMap<>();
@@ -22,7 +22,7 @@ final class Nearest {
      * The nearest of {@code known} by edit distance, about a third of the word away at most; ties
      * go to the alphabet.
      */
-    Optional<String> of(String word, Collection<String> known) {
+    public Optional<String> of(String word, Collection<String> known) {
         if (word.isEmpty() || word.length() > LONGEST) {
             return Optional.empty();
         }
