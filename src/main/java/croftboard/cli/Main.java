@@ -78,6 +78,10 @@ public final class Main {
         commands.put("event", () -> new EventCommand(setting, tools));
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
+        commands.put("left", () -> new LeftCommand(setting, tools));
+        commands.put("waste", () -> new WasteCommand(setting, tools));
+        commands.put("count", () -> new CountCommand(setting, tools));
+        commands.put("match", () -> new MatchCommand(setting, tools));
         return commands;
     }
 
