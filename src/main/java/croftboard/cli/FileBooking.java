@@ -6,12 +6,14 @@ import croftboard.cli.screen.TakenScreen;
 import croftboard.ledger.Booked;
 import croftboard.ledger.Draft;
 import croftboard.ledger.Entry;
+import croftboard.ledger.Ledger;
 import croftboard.ledger.Revision;
 import croftboard.ledger.file.Intake;
 import croftboard.ledger.file.Memory;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -43,11 +45,23 @@ final class FileBooking {
     /**
      * How entries of one kind are told apart.
      *
-     * @param about which booked entries a file may revise. @param key what an entry is about
+     * @param kinds of entries that such a file makes. @param about which booked entries a file may revise. @param key what an entry is about
      * @param keep the newer entry with what only the older one knows
      * @param whole a file holds all of its days: what is missing in the newer one never happened
      */
-    record Revising<E extends Entry>(Class<E> kind, Predicate<E> about, Function<E, Object> key, BinaryOperator<E> keep, boolean whole) { }
+    record Revising<E extends Entry>(List<Class<? extends E>> kinds, Predicate<E> about, Function<E, Object> key, BinaryOperator<E> keep, boolean whole) {
+        List<E> of(List<Entry> entries) {
+            List<E> mine = new ArrayList<>();
+            entries.forEach(e -> kinds.stream().filter(k -> k.isInstance(e)).forEach(k -> mine.add(k.cast(e))));
+            return mine;
+        }
+
+        List<E> booked(Ledger ledger, LocalDate first, LocalDate last) {
+            List<E> mine = new ArrayList<>();
+            kinds.forEach(k -> mine.addAll(ledger.entries(k, first, last)));
+            return mine;
+        }
+    }
 
     TakingIn taking() {
         return taking;
@@ -70,7 +84,7 @@ final class FileBooking {
         List<Entry> entries = entries(file, read, revising, out);
         Draft draft = taking.draft(file.book, file.setting, file.command, file.path.getFileName().toString(), file.fingerprint(), entries);
         Booked booked = taking.book(file.folder, file.setting, draft);
-        boolean news = file.memory.rememberColumns(file.source, read.columns());
+        boolean news = !read.columns().isEmpty() && file.memory.rememberColumns(file.source, read.columns());
         if (!taking.dryRun()) {
             TakingIn.remember(file.folder, file.memory);
         }
@@ -83,7 +97,7 @@ final class FileBooking {
             return Exit.DONE;
         }
         Booked.Done done = (Booked.Done) booked;
-        List<String> said = new java.util.ArrayList<>(read.guesses());
+        List<String> said = new ArrayList<>(read.guesses());
         if (news && !taking.dryRun()) {
             said.add("The columns are remembered in " + Memory.COLUMNS + " for the next file of " + file.source + ".");
         }
@@ -109,7 +123,7 @@ final class FileBooking {
     }
 
     private <E extends Entry> List<Entry> entries(File file, Intake.Read read, Revising<E> revising, PrintWriter out) {
-        List<E> now = read.entries().stream().filter(revising.kind::isInstance).map(revising.kind::cast).toList();
+        List<E> now = revising.of(read.entries());
         if (also || now.isEmpty()) {
             return read.entries();
         }
@@ -120,7 +134,7 @@ final class FileBooking {
             if (ledger.bookings().stream().anyMatch(b -> b.fingerprint().equals(file.fingerprint()))) {
                 return read.entries();
             }
-            List<E> booked = ledger.entries(revising.kind, first, last).stream().filter(e -> days.contains(e.date())).filter(revising.about).toList();
+            List<E> booked = revising.booked(ledger, first, last).stream().filter(e -> days.contains(e.date())).filter(revising.about).toList();
             if (booked.isEmpty()) {
                 return read.entries();
             }
@@ -145,8 +159,8 @@ final class FileBooking {
         if (taking.format() == Format.TEXT) {
             out.print(page);
         }
-        List<Entry> all = new java.util.ArrayList<>(revision.entries());
-        read.entries().stream().filter(e -> !revising.kind.isInstance(e)).forEach(all::add);
+        List<Entry> all = new ArrayList<>(revision.entries());
+        read.entries().stream().filter(e -> revising.kinds.stream().noneMatch(k -> k.isInstance(e))).forEach(all::add);
         return all;
     }
 }

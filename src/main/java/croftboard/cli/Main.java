@@ -92,6 +92,10 @@ public final class Main {
         commands.put("receive", () -> new ReceiveCommand(setting, tools));
         commands.put("sold", () -> new SoldCommand(setting, tools));
         commands.put("ledger", () -> new LedgerCommand(setting));
+        commands.put("left", () -> new LeftCommand(setting, tools));
+        commands.put("waste", () -> new WasteCommand(setting, tools));
+        commands.put("count", () -> new CountCommand(setting, tools));
+        commands.put("match", () -> new MatchCommand(setting, tools));
         return commands;
     }
 

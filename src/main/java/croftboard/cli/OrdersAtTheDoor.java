@@ -59,7 +59,7 @@ final class OrdersAtTheDoor {
             out.print(page);
             return Exit.DONE;
         }
-        List<String> faults = door.faults(open);
+        List<String> faults = door.faults(open, book);
         if (!faults.isEmpty()) {
             throw new WrongUse(faults);
         }

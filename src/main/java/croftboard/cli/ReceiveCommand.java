@@ -116,7 +116,7 @@ final class ReceiveCommand implements Callable<Integer> {
             read = new Intake.Read(read.entries(), read.guesses(), memory.columns(from.id()));
         }
         var about = new FileBooking.File(book, at.folder(), setting, "receive", path, content, memory, from.id());
-        var revising = new FileBooking.Revising<>(Receipt.class, r -> r.vendor().equals(from.id()), r -> List.of(r.date(), r.kind(),
+        var revising = new FileBooking.Revising<Receipt>(List.of(Receipt.class), r -> r.vendor().equals(from.id()), r -> List.of(r.date(), r.kind(),
                 r.insteadOf().or(r::item).orElse(r.kind() == Receipt.Kind.FEE ? "" : r.words())), ReceiveCommand::kept, false);
         return booking.book(about, read, revising, goods.matching()::nearest, out, entries -> List.of());
     }

@@ -58,19 +58,20 @@ final class RestingOn {
     }
 
     private List<String> served(WeekPlan plan, String was, LocalDate from) {
-        record Hit(LocalDate first, boolean now, String say) { }
+        record Hit(LocalDate first, boolean now, boolean over, String say) { }
         List<Hit> hits = new ArrayList<>();
         for (WeekPlan.Served served : plan.menu()) {
             List<LocalDate> days = served.days().stream().filter(d -> !d.isBefore(from)).toList();
             if (served.recipe().isPresent() && !days.isEmpty() && (uses(served.recipe().get(), was)
                     || plan.swaps().getOrDefault(served.recipe().get(), new java.util.TreeMap<>()).containsValue(was))) {
                 boolean now = days.contains(today);
-                hits.add(new Hit(days.get(0), now, (now ? "- PULL NOW: " : "- ") + name(served.recipe().get()) + ", " + served.line() + ", "
+                boolean over = days.get(days.size() - 1).isBefore(today);
+                hits.add(new Hit(days.get(0), now, over, (now ? "- PULL NOW: " : over ? "- sold already: " : "- ") + name(served.recipe().get()) + ", " + served.line() + ", "
                         + days.get(0) + (days.size() > 1 ? " to " + days.get(days.size() - 1) : "") + ": its case card"
                         + (book.kitchen().paperwork().packed().contains(served.line()) ? " and its label" : "")));
             }
         }
-        hits.sort(Comparator.comparing((Hit h) -> !h.now).thenComparing(Hit::first).thenComparing(Hit::say));
+        hits.sort(Comparator.comparing((Hit h) -> !h.now).thenComparing(Hit::over).thenComparing(Hit::first).thenComparing(Hit::say));
         return hits.stream().map(Hit::say).toList();
     }
 

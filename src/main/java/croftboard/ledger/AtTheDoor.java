@@ -34,8 +34,13 @@ public record AtTheDoor(Map<String, Quantity> came, Map<String, Quantity> reject
     }
 
     /** What is said of things that no order has, or that several vendors' orders have: a sentence each. */
-    public List<String> faults(List<SentOrder> orders) {
+    public List<String> faults(List<SentOrder> orders, Book book) {
         List<String> faults = new ArrayList<>();
+        instead.forEach((was, is) -> {
+            if (!book.ingredients().containsKey(is) && !book.recipes().containsKey(is)) {
+                faults.add("the book has no '" + is + "' that could have come instead of " + was + " -> an id of kitchen/ingredients");
+            }
+        });
         for (String key : said()) {
             long hits = orders.stream().flatMap(o -> o.lines().stream().filter(l -> key.equals(l.item()) || key.equals(o.vendor() + "/" + l.item())))
                     .count();
@@ -45,6 +50,9 @@ public record AtTheDoor(Map<String, Quantity> came, Map<String, Quantity> reject
                         : "say the vendor too: VENDOR/" + key + ", and --vendor or --delivery when it comes twice"));
             }
         }
+        orders.forEach(o -> o.lines().forEach(l -> of(rejected, o.vendor(), l.item()).filter(back -> back.compareTo(Quantity.of(l.packs())) > 0
+                && of(came, o.vendor(), l.item()).isEmpty()).ifPresent(back -> faults.add("'" + l.item() + "': " + back
+                + " sent back, ordered were " + l.packs() + " -> say what was kept too: --came " + l.item() + "=0"))));
         return faults;
     }
 

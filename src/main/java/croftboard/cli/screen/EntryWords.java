@@ -37,10 +37,10 @@ public final class EntryWords {
             case "Transfer" -> ((Transfer) e).way().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", " + ((Transfer) e).where() + ": "
                     + ((Transfer) e).what() + ", " + new Cents(((Transfer) e).cents());
             case "LabelRead" -> label((LabelRead) e);
-            default -> "withdrawn";
+            default -> "taken out";
         };
         return "entry " + e.stamp().id() + ", " + e.date() + ": " + said
-                + e.stamp().corrects().map(c -> " (takes the place of entry " + c.entry() + ": " + c.why() + ")").orElse("");
+                + e.stamp().corrects().map(c -> (e instanceof croftboard.ledger.Withdrawal ? " (entry " : " (takes the place of entry ") + c.entry() + ": " + c.why() + ")").orElse("");
     }
 
     private static String receipt(Receipt r, Names names) {
@@ -65,7 +65,9 @@ public final class EntryWords {
     }
 
     private static String grams(long mg) {
-        return java.math.BigDecimal.valueOf(mg, 3).stripTrailingZeros().toPlainString() + " g";
+        boolean pounds = mg >= 100_000;
+        return java.math.BigDecimal.valueOf(mg).divide(new java.math.BigDecimal(pounds ? "453592.37" : "1000"), 2, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros().toPlainString() + (pounds ? " lb" : " g");
     }
 
     /** The words of an entry that means nothing in the book yet. */

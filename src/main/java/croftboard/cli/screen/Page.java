@@ -41,7 +41,7 @@ public final class Page {
     }
 
     /** A smaller heading inside a part. */
-    void subheading(String words) {
+    public void subheading(String words) {
         gap();
         for (String line : PlainText.wrap(PlainText.clean(words), width)) {
             text.append(bold ? BOLD + line + PLAIN : line).append('\n');

@@ -60,8 +60,8 @@ public final class TakenScreen implements Screen {
         unmatched(page);
         page.gap();
         page.say(dry ? "Nothing was booked. Run it again without --dry-run to book it." : entries.isEmpty() ? "Nothing new: nothing was booked."
-                : "Booked as " + booking.number() + ": entries " + entries.get(0).stamp().id() + " to "
-                + entries.get(entries.size() - 1).stamp().id() + ".");
+                : "Booked as " + booking.number() + ": " + (entries.size() == 1 ? "entry "
+                : "entries " + entries.get(0).stamp().id() + " to ") + entries.get(entries.size() - 1).stamp().id() + ".");
     }
 
     private <E extends Entry> List<E> of(Class<E> kind) {
@@ -143,8 +143,8 @@ public final class TakenScreen implements Screen {
         page.subheading("Not matched: " + words.size() + ". The money counts; what it is is not known.");
         words.entrySet().stream().limit(MOST_UNMATCHED).forEach(e -> page.item("- ", e.getKey() + (e.getValue() > 1 ? " (" + e.getValue()
                 + " lines)" : "") + ": " + candidates(e.getKey())));
-        page.say((words.size() > MOST_UNMATCHED ? "All of them: croftboard ledger unmatched. " : "")
-                + "Say what they are: croftboard ledger match \"WORDS\" ID (or not-food, not-ours).");
+        page.say((words.size() > MOST_UNMATCHED ? "All of them: croftboard match. " : "")
+                + "Say what they are: croftboard match \"WORDS\" ID (or not-food, not-ours).");
     }
 
     private String candidates(String words) {

@@ -78,7 +78,8 @@ public final class InvoiceFile {
             OptionalInt tenthsF) { }
 
     private static Receipt made(Table.Row row, Lines lines, VendorGoods goods, Found f) {
-        Optional<String> means = goods.matching().of(f.code).or(() -> goods.matching().of(f.words));
+        Optional<String> means = goods.matching().of((f.code + " " + f.words).strip()).or(() -> goods.matching().of(f.code))
+                .or(() -> goods.matching().of(f.words));
         Receipt.Kind kind = kind(f.words, means);
         Optional<String> item = kind == Receipt.Kind.FOOD ? means : Optional.empty();
         Optional<Vendor.Offer> offer = item.flatMap(i -> goods.offer(i, lines.text(row, "pack"), f.price));

@@ -14,8 +14,8 @@ public final class Memory {
     public static final String COLUMNS = "ledger/columns.csv";
     public static final String NAMES = "ledger/names.csv";
     /** What words may mean beside ids of the book. */
-    public static final String NOT_FOOD = "not-food";
-    public static final String NOT_OURS = "not-ours";
+    public static final String NOT_FOOD = croftboard.ledger.Meaning.NOT_FOOD;
+    public static final String NOT_OURS = croftboard.ledger.Meaning.NOT_OURS;
     private final TreeMap<String, TreeMap<String, String>> columns = new TreeMap<>();
     private final TreeMap<String, TreeMap<String, String>> names = new TreeMap<>();
 

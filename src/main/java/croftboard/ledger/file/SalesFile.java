@@ -57,7 +57,7 @@ public final class SalesFile {
         if (date.isEmpty() || units.isEmpty() || cents.isEmpty()) {
             return Optional.empty();
         }
-        Optional<String> dish = code.isEmpty() ? dishes.of(words) : dishes.of(code).or(() -> dishes.of(words));
+        Optional<String> dish = code.isEmpty() ? dishes.of(words) : dishes.of(code + " " + words).or(() -> dishes.of(code)).or(() -> dishes.of(words));
         boolean ours = !dish.equals(Optional.of(Memory.NOT_OURS));
         return Optional.of(new Sale(Draft.line(row.line()), date.get(), hour, code, words, dish.filter(d -> ours), ours, units.get(), cents.get()));
     }
