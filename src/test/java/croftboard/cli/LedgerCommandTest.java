@@ -153,4 +153,21 @@ class LedgerCommandTest {
             assertThat(all.map(f -> f.getFileName().toString())).noneMatch(f -> f.contains(".tmp-"));
         }
     }
+
+    /** Whoever may write everywhere cannot be shown a file that may not be written. */
+    @Test
+    void readOnlyLedger_isOneClearLine_andNothingIsLost() throws IOException {
+        String where = file("one.db");
+        Contents contents = made(where, 7);
+        java.io.File db = new java.io.File(where);
+        org.junit.jupiter.api.Assumptions.assumeTrue(db.setReadOnly() && !db.canWrite());
+        Files.writeString(folder.resolve("register.csv"), "Date,Item,Units,Money\n2027-08-02,soup,3,15.75\n");
+        Desk.Run run = desk.run("sold", file("register.csv"), "--ledger", where);
+        assertThat(run.code()).isEqualTo(Exit.OUR_FAULT);
+        assertThat(run.err()).contains("read-only", "nothing was booked").hasLineCount(1);
+        assertThat(held(where)).isEqualTo(contents);
+        assertThat(db.setWritable(true)).isTrue();
+        done("sold", file("register.csv"), "--ledger", where);
+        assertThat(held(where).entries()).hasSize(contents.entries().size() + 1);
+    }
 }

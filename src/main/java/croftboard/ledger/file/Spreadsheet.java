@@ -46,18 +46,17 @@ final class Spreadsheet {
     }
 
     private static void measure(byte[] content) throws Table.Bad {
-        byte[] buffer = new byte[8192];
         long unpacked = 0;
         int parts = 0;
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(content))) {
             for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
                 parts++;
-                for (int n = zip.read(buffer); n >= 0; n = zip.read(buffer)) {
-                    unpacked += n;
-                    if (unpacked > MOST_UNPACKED || parts > MOST_PARTS) {
-                        throw new Table.Bad("the workbook unpacks to more than any list needs -> save the sheet as CSV");
-                    }
+                byte[] bytes = zip.readNBytes((int) (MOST_UNPACKED - unpacked + 1));
+                unpacked += bytes.length;
+                if (unpacked > MOST_UNPACKED || parts > MOST_PARTS) {
+                    throw new Table.Bad("the workbook unpacks to more than any list needs -> save the sheet as CSV");
                 }
+                CellNames.check(bytes);
             }
         } catch (IOException | RuntimeException e) {
             throw new Table.Bad("this workbook is damaged -> save it again, or as CSV");

@@ -1,6 +1,5 @@
 package croftboard.ledger.file;
 
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -8,7 +7,6 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -37,12 +35,8 @@ public final class UblInvoice {
         if (content.length > Table.MOST_BYTES) {
             return new Refused("larger than " + Table.MOST_BYTES / 1_000_000 + " MB");
         }
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_COALESCING, true);
         try {
-            return new Walk(factory.createXMLStreamReader(new ByteArrayInputStream(content))).invoice();
+            return new Walk(Xml.reader(content)).invoice();
         } catch (XMLStreamException | Table.Bad | RuntimeException e) {
             return new Refused(e instanceof Table.Bad ? e.getMessage() : "this is no well-formed UBL invoice -> ask for it again, or take CSV");
         }
