@@ -2,14 +2,18 @@ package croftboard.ledger.file;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -45,21 +49,36 @@ final class Spreadsheet {
         }
     }
 
+    /** By the list at the archive's end: some programs write the parts so that they cannot be told apart in passing. */
     private static void measure(byte[] content) throws Table.Bad {
-        long unpacked = 0;
-        int parts = 0;
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(content))) {
-            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
-                parts++;
-                byte[] bytes = zip.readNBytes((int) (MOST_UNPACKED - unpacked + 1));
-                unpacked += bytes.length;
-                if (unpacked > MOST_UNPACKED || parts > MOST_PARTS) {
-                    throw new Table.Bad("the workbook unpacks to more than any list needs -> save the sheet as CSV");
-                }
-                CellNames.check(bytes);
+        try {
+            Path copy = Files.createTempFile("croftboard", ".xlsx");
+            try {
+                Files.write(copy, content);
+                measure(copy);
+            } finally {
+                Files.deleteIfExists(copy);
             }
         } catch (IOException | RuntimeException e) {
             throw new Table.Bad("this workbook is damaged -> save it again, or as CSV");
+        }
+    }
+
+    private static void measure(Path copy) throws IOException, Table.Bad {
+        long unpacked = 0;
+        int parts = 0;
+        try (ZipFile zip = new ZipFile(copy.toFile())) {
+            for (ZipEntry part : Collections.list(zip.entries())) {
+                parts++;
+                try (InputStream in = zip.getInputStream(part)) {
+                    byte[] bytes = in.readNBytes((int) (MOST_UNPACKED - unpacked + 1));
+                    unpacked += bytes.length;
+                    if (unpacked > MOST_UNPACKED || parts > MOST_PARTS) {
+                        throw new Table.Bad("the workbook unpacks to more than any list needs -> save the sheet as CSV");
+                    }
+                    CellNames.check(bytes);
+                }
+            }
         }
     }
 

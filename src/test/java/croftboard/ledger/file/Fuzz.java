@@ -35,7 +35,7 @@ public final class Fuzz {
     Fuzz() throws IOException {
         book = BookReader.read(Path.of("src/test/resources/kitchens/small")).orElseThrow();
         good.add(Files.readAllBytes(Path.of("docs/samples/ledger/register-2027-08-16.csv")));
-        good.add(Files.readAllBytes(Path.of("docs/samples/ledger/thimblewren-2027-08-10.csv")));
+        good.add(Files.readAllBytes(Path.of("docs/samples/ledger/thimblewren-herbs-2027-08-10.csv")));
         good.add("Date,Hour,Code,Item,Units,Money\r\n2027-08-16,11,4011,Leek soup,3,19.50\r\n2027-08-16,12,,\"Soup, small\",1.5,\"1,006.50\"\r\n"
                 .getBytes(StandardCharsets.UTF_8));
         good.add(workbook());
