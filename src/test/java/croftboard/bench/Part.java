@@ -10,7 +10,7 @@ enum Part {
     DEMO(Demo::measure), QUALITY(Quality::measure), BASELINES(Baselines::measure), PLANTED(Planted::measure),
     SIZE(Sizes::measure), MONTH(Months::measure), WEEKS(Seasons::measure), MISJUDGED(Misjudged::measure), START(Starts::measure),
     PAPER(Papers::measure), SHORT(Shorts::measure), EXPOSURE(Exposures::measure),
-    CLASH(Clashes::measure);
+    CLASH(Clashes::measure), LEDGER(Ledgers::measure);
 
     private final Measure measure;
 
