@@ -26,6 +26,20 @@ public record WeekProblem(String name, LocalDate firstDay, int days, int[] openD
         List<Delivery> deliveries, List<Resource> resources, List<ItemStock> stock,
         List<ComponentStock> componentStock, List<ItemStock> looseStock, Prices prices, long constantCents) {
 
+    /** Whether every delivery that is ordered at all reaches its minimum. @param packs by offer */
+    public boolean minimumsMet(int[] packs) {
+        long[] money = new long[deliveries.size()];
+        for (int o = 0; o < packs.length; o++) {
+            money[offers.get(o).delivery()] += offers.get(o).costCents(packs[o]);
+        }
+        for (int v = 0; v < money.length; v++) {
+            if (money[v] > 0 && money[v] < deliveries.get(v).minimumCents()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The same with other offers of the same deliveries. */
     public WeekProblem withOffers(List<Offer> other) {
         return new WeekProblem(name, firstDay, days, openDays, prepDays, slots, items, components, other, deliveries,

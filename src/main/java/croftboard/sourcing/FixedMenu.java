@@ -45,7 +45,7 @@ final class FixedMenu {
 
     /** Every need is met, every minimum reached, the dock has hands, and packs are within what can be had. */
     boolean complete(int[] packs) {
-        return withinLimits(packs) && minimumsMet(packs) && dockHasHands(packs)
+        return withinLimits(packs) && problem.minimumsMet(packs) && dockHasHands(packs)
                 && Buying.of(problem, work.needMg(), packs).complete();
     }
 
@@ -53,19 +53,6 @@ final class FixedMenu {
         for (int o = 0; o < packs.length; o++) {
             WeekProblem.Offer offer = problem.offers().get(o);
             if (packs[o] < offer.minPacks() || packs[o] > offer.maxPacks()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean minimumsMet(int[] packs) {
-        long[] money = new long[problem.deliveries().size()];
-        for (int o = 0; o < packs.length; o++) {
-            money[problem.offers().get(o).delivery()] += problem.offers().get(o).costCents(packs[o]);
-        }
-        for (int v = 0; v < money.length; v++) {
-            if (money[v] > 0 && money[v] < problem.deliveries().get(v).minimumCents()) {
                 return false;
             }
         }

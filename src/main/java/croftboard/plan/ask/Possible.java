@@ -90,7 +90,7 @@ final class Possible {
             int[] fewer = closed(packs, v);
             packs = Buying.of(problem, work.needMg(), fewer).complete() ? fewer : packs;
         }
-        if (reached(packs) && docked(packs, work)) {
+        if (problem.minimumsMet(packs) && docked(packs, work)) {
             return new Verdict(true, true);
         }
         if (WeekRun.orders(problem, menu, 1, ROUNDS).complete()) {
@@ -123,19 +123,6 @@ final class Possible {
             fewer[o] = problem.offers().get(o).delivery() == v ? 0 : fewer[o];
         }
         return fewer;
-    }
-
-    private boolean reached(int[] packs) {
-        long[] money = new long[problem.deliveries().size()];
-        for (int o = 0; o < packs.length; o++) {
-            money[problem.offers().get(o).delivery()] += problem.offers().get(o).costCents(packs[o]);
-        }
-        for (int v = 0; v < money.length; v++) {
-            if (money[v] > 0 && money[v] < problem.deliveries().get(v).minimumCents()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean docked(int[] packs, Workload work) {

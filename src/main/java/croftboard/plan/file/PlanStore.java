@@ -129,7 +129,7 @@ public final class PlanStore {
         } catch (CharacterCodingException e) {
             return new PlanReading.Refused(file + " is no plan: the file is no UTF-8 text");
         } catch (IOException e) {
-            throw failed(file, "read", e);
+            throw VersionFiles.failed(file, "read", e);
         }
     }
 
@@ -169,7 +169,7 @@ public final class PlanStore {
         } catch (NoSuchFileException e) {
             return List.of();
         } catch (IOException e) {
-            throw failed(folder, "read", e);
+            throw VersionFiles.failed(folder, "read", e);
         }
         weeks.sort(null);
         return List.copyOf(weeks);
@@ -192,26 +192,12 @@ public final class PlanStore {
         } catch (Unreadable e) {
             throw new IllegalStateException(file + " cannot be understood: " + e.getMessage());
         } catch (IOException e) {
-            throw failed(file, "read", e);
+            throw VersionFiles.failed(file, "read", e);
         }
     }
 
     private TreeSet<Integer> numbers(IsoWeek week) {
-        TreeSet<Integer> numbers = new TreeSet<>();
-        Path of = folder.resolve(week.toString());
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(of, "*.json")) {
-            for (Path file : files) {
-                String name = file.getFileName().toString();
-                if (name.matches("[1-9]\\d{0,8}\\.json")) {
-                    numbers.add(Integer.valueOf(name.substring(0, name.length() - 5)));
-                }
-            }
-        } catch (NoSuchFileException e) {
-            return numbers;
-        } catch (IOException e) {
-            throw failed(of, "read", e);
-        }
-        return numbers;
+        return VersionFiles.numbers(folder.resolve(week.toString()));
     }
 
     private interface Writing<T> {
@@ -230,12 +216,7 @@ public final class PlanStore {
                 lock.free();
             }
         } catch (IOException e) {
-            throw failed(of, "written", e);
+            throw VersionFiles.failed(of, "written", e);
         }
-    }
-
-    private static UncheckedIOException failed(Path path, String what, IOException e) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return new UncheckedIOException(path + " cannot be " + what + ": " + why, e);
     }
 }

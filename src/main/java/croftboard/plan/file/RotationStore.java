@@ -62,7 +62,7 @@ public final class RotationStore {
                     throw new IllegalStateException("the rotation " + left.get(0) + " has weeks of " + rotation.span());
                 }
                 WholeFile.clean(of);
-                int version = 1 + numbers(of).stream().mapToInt(n -> n).max().orElse(0);
+                int version = 1 + VersionFiles.numbers(of).stream().mapToInt(n -> n).max().orElse(0);
                 while (!WholeFile.create(of.resolve(version + ".json"), text)) {
                     version++;
                 }
@@ -76,7 +76,7 @@ public final class RotationStore {
                 lock.free();
             }
         } catch (IOException e) {
-            throw failed(of, "written", e);
+            throw VersionFiles.failed(of, "written", e);
         }
     }
 
@@ -107,12 +107,12 @@ public final class RotationStore {
         TreeSet<WeekSpan> spans = new TreeSet<>();
         try (DirectoryStream<Path> folders = Files.newDirectoryStream(folder)) {
             for (Path f : folders) {
-                WeekSpan.parse(f.getFileName().toString()).filter(s -> !numbers(f).isEmpty()).ifPresent(spans::add);
+                WeekSpan.parse(f.getFileName().toString()).filter(s -> !VersionFiles.numbers(f).isEmpty()).ifPresent(spans::add);
             }
         } catch (NoSuchFileException e) {
             return List.of();
         } catch (IOException e) {
-            throw failed(folder, "read", e);
+            throw VersionFiles.failed(folder, "read", e);
         }
         return List.copyOf(spans);
     }
@@ -136,7 +136,7 @@ public final class RotationStore {
         } catch (Unreadable e) {
             throw new IllegalStateException(file + " cannot be understood: " + e.getMessage());
         } catch (IOException e) {
-            throw failed(file, "read", e);
+            throw VersionFiles.failed(file, "read", e);
         }
     }
 
@@ -153,11 +153,11 @@ public final class RotationStore {
             return named(file, RotationFile.read(Files.readString(file)), ref.span());
         } catch (NoSuchFileException e) {
             return new RotationReading.Absent("there is no version " + version.getAsInt() + " of the rotation " + ref.span()
-                    + "; there are " + numbers(file.getParent()));
+                    + "; there are " + VersionFiles.numbers(file.getParent()));
         } catch (CharacterCodingException e) {
             return new RotationReading.Refused(file + " is no rotation: the file is no UTF-8 text");
         } catch (IOException e) {
-            throw failed(file, "read", e);
+            throw VersionFiles.failed(file, "read", e);
         }
     }
 
@@ -165,27 +165,5 @@ public final class RotationStore {
         return reading.fold(read -> read.rotation().span().equals(span) ? read
                 : new RotationReading.Refused(file + " holds a rotation of " + read.rotation().span() + ", not of " + span),
                 absent -> absent, refused -> new RotationReading.Refused(file + " is no rotation: " + refused.why()));
-    }
-
-    private static TreeSet<Integer> numbers(Path of) {
-        TreeSet<Integer> numbers = new TreeSet<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(of, "*.json")) {
-            for (Path file : files) {
-                String name = file.getFileName().toString();
-                if (name.matches("[1-9]\\d{0,8}\\.json")) {
-                    numbers.add(Integer.valueOf(name.substring(0, name.length() - 5)));
-                }
-            }
-        } catch (NoSuchFileException e) {
-            return numbers;
-        } catch (IOException e) {
-            throw failed(of, "read", e);
-        }
-        return numbers;
-    }
-
-    private static UncheckedIOException failed(Path path, String what, IOException e) {
-        String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return new UncheckedIOException(path + " cannot be " + what + ": " + why, e);
     }
 }
