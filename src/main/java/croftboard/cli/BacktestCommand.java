@@ -58,11 +58,7 @@ final class BacktestCommand implements Callable<Integer> {
             }
             BacktestScreen screen = new BacktestScreen(report);
             PrintWriter out = spec.commandLine().getOut();
-            out.print(switch (format) {
-                case TEXT -> PlanPrint.text(screen, setting.page());
-                case CSV -> PlanPrint.csv(screen.rows());
-                case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-            });
+            out.print(ScreenPrint.as(format, screen, setting.page()));
             out.flush();
             return Exit.DONE;
         }

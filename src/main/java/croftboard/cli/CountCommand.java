@@ -92,7 +92,7 @@ final class CountCommand implements Callable<Integer> {
         var file = new FileBooking.File(book, at.folder(), setting, "count", path, content, memory, CountFile.SOURCE);
         Set<Object> keys = read.entries().stream().map(CountCommand::key).collect(Collectors.toSet());
         var revising = new FileBooking.Revising<Entry>(List.of(StockCount.class), e -> keys.contains(key(e)), CountCommand::key, (was, is) -> is, false);
-        return booking.book(file, read, revising, goods::nearest, spec.commandLine().getOut(), e -> List.of());
+        return booking.book(file, read, revising, goods::nearest, spec.commandLine().getOut());
     }
 
     /** Two parts of the store are counted on two sheets: only the same pack of the same day is the same count. */

@@ -75,11 +75,7 @@ final class EventCommand implements Callable<Integer> {
 
     private void print(EventScreen screen) {
         PrintWriter out = spec.commandLine().getOut();
-        out.print(switch (format) {
-            case TEXT -> PlanPrint.text(screen, setting.page());
-            case CSV -> PlanPrint.csv(screen.rows());
-            case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-        });
+        out.print(ScreenPrint.as(format, screen, setting.page()));
         out.flush();
     }
 

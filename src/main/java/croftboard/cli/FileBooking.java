@@ -76,8 +76,7 @@ final class FileBooking {
     }
 
     /** @param nearest candidates for words that are not matched */
-    <E extends Entry> int book(File file, Intake.Read read, Revising<E> revising, Function<String, List<String>> nearest, PrintWriter out,
-            Function<List<Entry>, List<String>> warnings) {
+    <E extends Entry> int book(File file, Intake.Read read, Revising<E> revising, Function<String, List<String>> nearest, PrintWriter out) {
         if (correct && also) {
             throw new WrongUse("--correct and --also contradict each other -> one of them");
         }
@@ -102,24 +101,9 @@ final class FileBooking {
             said.add("The columns are remembered in " + Memory.COLUMNS + " for the next file of " + file.source + ".");
         }
         TakenScreen screen = new TakenScreen(file.book, done.booking(), done.entries(), taking.dryRun(), said, nearest);
-        print(screen, file, warnings.apply(done.entries()), out);
-        return Exit.DONE;
-    }
-
-    private void print(TakenScreen screen, File file, List<String> warnings, PrintWriter out) {
-        Page page = file.setting.page();
-        if (taking.format() == Format.TEXT) {
-            RestingOn.print(page, warnings);
-            if (!warnings.isEmpty()) {
-                page.gap();
-            }
-        }
-        out.print(switch (taking.format()) {
-            case TEXT -> PlanPrint.text(screen, page);
-            case CSV -> PlanPrint.csv(screen.rows());
-            case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-        });
+        out.print(ScreenPrint.as(taking.format(), screen, file.setting.page()));
         out.flush();
+        return Exit.DONE;
     }
 
     private <E extends Entry> List<Entry> entries(File file, Intake.Read read, Revising<E> revising, PrintWriter out) {

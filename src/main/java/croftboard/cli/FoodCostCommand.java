@@ -47,7 +47,7 @@ final class FoodCostCommand implements Callable<Integer> {
         YearMonth asked = month != null ? month : YearMonth.from(today).minusMonths(1);
         PrintWriter out = spec.commandLine().getOut();
         try (LedgerStore ledger = ledgerAt.toRead(at.folder(), setting)) {
-            out.print(OneScreen.text(new FoodCostScreen(FoodCost.of(ledger, asked), book.kitchen().promises().foodCost()), format,
+            out.print(ScreenPrint.as(format, new FoodCostScreen(FoodCost.of(ledger, asked), book.kitchen().promises().foodCost()),
                     setting.page()));
         }
         out.flush();

@@ -54,7 +54,7 @@ final class GrowerSeasonCommand implements Callable<Integer> {
             if (season.rows().isEmpty() && !book.vendors().containsKey(vendor)) {
                 throw new WrongUse("no vendor '" + vendor + "' in the book or the ledger -> " + String.join(", ", book.vendors().keySet()));
             }
-            out.print(OneScreen.text(new GrowerScreen(book, season), format, setting.page()));
+            out.print(ScreenPrint.as(format, new GrowerScreen(book, season), setting.page()));
         }
         out.flush();
         return Exit.DONE;

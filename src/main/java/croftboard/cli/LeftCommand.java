@@ -55,7 +55,7 @@ final class LeftCommand implements Callable<Integer> {
         Set<String> lines = read.entries().stream().filter(Left.class::isInstance).map(e -> ((Left) e).line()).collect(Collectors.toSet());
         var revising = new FileBooking.Revising<Entry>(List.of(Left.class, Waste.class), e -> lines.contains(line(e)), LeftCommand::key,
                 (was, is) -> is, true);
-        return booking.book(file, read, revising, dishes::nearest, spec.commandLine().getOut(), e -> List.of());
+        return booking.book(file, read, revising, dishes::nearest, spec.commandLine().getOut());
     }
 
     /** Waste from a sheet begins with the line; other waste is of no line. */

@@ -57,11 +57,7 @@ final class LookBackCommand implements Callable<Integer> {
             LookBackScreen screen = new LookBackScreen(book, LookingBack.of(book, plan, ledger), ref.week() + "@" + version
                     + (isPosted ? ", posted" : ", never posted: nobody was told to work from it"));
             PrintWriter out = spec.commandLine().getOut();
-            out.print(switch (format) {
-                case TEXT -> PlanPrint.text(screen, setting.page());
-                case CSV -> PlanPrint.csv(screen.rows());
-                case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-            });
+            out.print(ScreenPrint.as(format, screen, setting.page()));
             out.flush();
             return Exit.DONE;
         }

@@ -43,7 +43,7 @@ final class OrderCommand {
         step(week, found, OrderLife.State.SENT, now, Optional.empty());
         return book.vendor(vendor).name() + " for " + day(found) + ", " + new Cents(found.order.total()) + ": sent." + (
                 found.order.cutOff().isBefore(now) ? " Its cut-off " + found.order.cutOff() + " was past by then: ask whether it"
-                        + " comes; if not, croftboard short " + week + " --change \"" + vendor + " not sent " + Headline.day(found.plan, found.order) + "\"."
+                        + " comes; if not, croftboard short " + week + " --change \"" + vendor + " not sent " + day(found) + "\"."
                         : "");
     }
 
@@ -68,7 +68,7 @@ final class OrderCommand {
     }
 
     private static String day(Found f) {
-        return weekday(f.order);
+        return Headline.day(f.plan, f.order);
     }
 
     private static String weekday(WeekPlan.Order order) {
@@ -91,8 +91,7 @@ final class OrderCommand {
             throw new WrongUse(all.isEmpty() ? week + "@" + version + " orders nothing from " + vendor + (delivery.isEmpty() ? ""
                     : " for that day") + " -> croftboard show " + week + " orders" : week + "@" + version + " has " + all.size()
                     + " orders for " + vendor + " -> say which: --delivery " + String.join(" or ", all.stream()
-                            .map(o -> all.stream().filter(x -> weekday(x).equals(weekday(o))).count() > 1
-                                    ? o.delivery().toString() : weekday(o)).toList()));
+                            .map(o -> Headline.day(plan, o)).toList()));
         }
         return new Found(version, plan, all.get(0));
     }

@@ -12,7 +12,6 @@ import croftboard.ledger.SentOrder;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanRef;
 import croftboard.plan.file.PlanStore;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -24,6 +23,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Books orders of a plan as they came. */
 final class OrdersAtTheDoor {
@@ -39,7 +39,7 @@ final class OrdersAtTheDoor {
         this.taking = taking;
     }
 
-    int book(PlanRef ref, Optional<String> vendor, Optional<LocalDate> delivery, AtTheDoor door, PrintWriter out,
+    int book(PlanRef ref, Optional<String> vendor, Optional<LocalDate> delivery, AtTheDoor door, CommandSpec spec,
             BiFunction<Book, List<Entry>, List<String>> alarms) {
         LocalDate today = taking.now(book, setting).toLocalDate();
         List<SentOrder> asked = orders(ref).stream().filter(o -> vendor.isEmpty() || o.vendor().equals(vendor.get()))
@@ -56,7 +56,7 @@ final class OrdersAtTheDoor {
             }
             Page page = setting.page();
             page.say("Every order of " + ref + " that was to come is booked already: nothing was booked again.");
-            out.print(page);
+            spec.commandLine().getOut().print(page);
             return Exit.DONE;
         }
         List<String> faults = door.faults(open, book);
@@ -65,7 +65,7 @@ final class OrdersAtTheDoor {
         }
         List<Entry> all = new ArrayList<>();
         open.forEach(o -> all.addAll(one(o, door, all.size())));
-        return print(ref, all, out, alarms);
+        return print(ref, all, spec, alarms);
     }
 
     /** An order is booked by itself, so that the rest can follow when the machine stops in between. */
@@ -79,24 +79,14 @@ final class OrdersAtTheDoor {
                 e.stamp().line(), e.stamp().corrects()))).toList() : done.entries();
     }
 
-    private int print(PlanRef ref, List<Entry> all, PrintWriter out, BiFunction<Book, List<Entry>, List<String>> alarms) {
+    private int print(PlanRef ref, List<Entry> all, CommandSpec spec, BiFunction<Book, List<Entry>, List<String>> alarms) {
         if (all.isEmpty()) {
             return Exit.DONE;
         }
         Booking last = all.get(all.size() - 1).stamp().booking();
         Booking shown = new Booking(last.number(), last.at(), last.who(), last.by(), "the orders of " + ref.week(), last.fingerprint());
-        Page page = setting.page();
         TakenScreen screen = new TakenScreen(book, shown, all, taking.dryRun(), List.of(), w -> List.of());
-        if (taking.format() == Format.TEXT) {
-            RestingOn.print(page, alarms.apply(book, all));
-            page.gap();
-        }
-        out.print(switch (taking.format()) {
-            case TEXT -> PlanPrint.text(screen, page);
-            case CSV -> PlanPrint.csv(screen.rows());
-            case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-        });
-        out.flush();
+        RestingOn.print(screen, alarms.apply(book, all), taking.format(), setting, spec);
         return Exit.DONE;
     }
 

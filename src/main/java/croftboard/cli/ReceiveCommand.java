@@ -19,11 +19,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -86,7 +84,7 @@ final class ReceiveCommand implements Callable<Integer> {
             throw new WrongUse("--came, --rejected, --instead, --price and --temp go with --from-orders WEEK");
         }
         PrintWriter out = spec.commandLine().getOut();
-        int code = unread ? Exit.DONE : week != null ? orders(book, out) : file().isPresent() ? file(book, file().get(), out) : typed(book, out);
+        int code = unread ? Exit.DONE : week != null ? orders(book) : file().isPresent() ? file(book, file().get(), out) : typed(book);
         if (booking.taking().format() == Format.TEXT && !booking.taking().dryRun()) {
             stillUnread(book, out);
         }
@@ -118,7 +116,7 @@ final class ReceiveCommand implements Callable<Integer> {
         var about = new FileBooking.File(book, at.folder(), setting, "receive", path, content, memory, from.id());
         var revising = new FileBooking.Revising<Receipt>(List.of(Receipt.class), r -> r.vendor().equals(from.id()), r -> List.of(r.date(), r.kind(),
                 r.insteadOf().or(r::item).orElse(r.kind() == Receipt.Kind.FEE ? "" : r.words())), ReceiveCommand::kept, false);
-        return booking.book(about, read, revising, goods.matching()::nearest, out, entries -> List.of());
+        return booking.book(about, read, revising, goods.matching()::nearest, out);
     }
 
     private static UblInvoice.Invoice ubl(Path path, byte[] content) {
@@ -148,13 +146,13 @@ final class ReceiveCommand implements Callable<Integer> {
                 is.note().isEmpty() ? was.note() : is.note());
     }
 
-    private int orders(Book book, PrintWriter out) {
+    private int orders(Book book) {
         return new OrdersAtTheDoor(book, at, setting, booking.taking()).book(week, Optional.ofNullable(vendor), Optional.ofNullable(delivery),
-                door.said(), out, this::alarms);
+                door.said(), spec, this::alarms);
     }
 
-    private int typed(Book book, PrintWriter out) {
-        return new TypedLine(book, at, setting, booking.taking()).book(String.join(" ", words), out, this::alarms);
+    private int typed(Book book) {
+        return new TypedLine(book, at, setting, booking.taking()).book(String.join(" ", words), spec, this::alarms);
     }
 
     private List<String> alarms(Book book, List<Entry> entries) {

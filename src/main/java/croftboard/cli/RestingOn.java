@@ -2,10 +2,13 @@ package croftboard.cli;
 
 import croftboard.book.Book;
 import croftboard.book.Recipe;
+import croftboard.cli.screen.Page;
+import croftboard.cli.screen.TakenScreen;
 import croftboard.ledger.Receipt;
 import croftboard.measure.IsoWeek;
 import croftboard.plan.WeekPlan;
 import croftboard.plan.file.PlanStore;
+import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Which dishes, cards and labels rest on an item that came as something else: what is on sale first. */
 final class RestingOn {
@@ -26,7 +30,24 @@ final class RestingOn {
         this.today = today;
     }
 
-    static void print(croftboard.cli.screen.Page page, List<String> warnings) {
+    /** What was booked with its warnings: before a text; beside a table, where a program reads it, for the person. */
+    static void print(TakenScreen screen, List<String> warnings, Format format, Setting setting, CommandSpec spec) {
+        Page page = setting.page();
+        if (format == Format.TEXT) {
+            print(page, warnings);
+            page.gap();
+        } else {
+            Page beside = setting.page();
+            print(beside, warnings);
+            spec.commandLine().getErr().print(beside);
+            spec.commandLine().getErr().flush();
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(ScreenPrint.as(format, screen, page));
+        out.flush();
+    }
+
+    static void print(Page page, List<String> warnings) {
         warnings.forEach(w -> page.item(w.startsWith("- ") ? "- " : "", w.startsWith("- ") ? w.substring(2) : w));
     }
 

@@ -75,11 +75,7 @@ final class ScaleCommand implements Callable<Integer> {
         ScaleScreen screen = new ScaleScreen(book, ScaledRecipe.tree(book, found, sized.batches),
                 new CheapestPrices(book, of), sized.why);
         PrintWriter out = spec.commandLine().getOut();
-        out.print(switch (format) {
-            case TEXT -> PlanPrint.text(screen, setting.page());
-            case CSV -> PlanPrint.csv(screen.rows());
-            case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-        });
+        out.print(ScreenPrint.as(format, screen, setting.page()));
         out.flush();
         return Exit.DONE;
     }

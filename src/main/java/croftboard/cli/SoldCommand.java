@@ -49,7 +49,7 @@ final class SoldCommand implements Callable<Integer> {
         var file = new FileBooking.File(book, at.folder(), setting, "sold", path, content, memory, SalesFile.SOURCE);
         var revising = new FileBooking.Revising<Sale>(List.of(Sale.class), s -> true, s -> List.of(s.date(), s.hour().orElse(-1), s.code(),
                 s.code().isEmpty() ? s.words() : ""), (was, is) -> is, true);
-        return booking.book(file, read, revising, dishes::nearest, spec.commandLine().getOut(), e -> List.of());
+        return booking.book(file, read, revising, dishes::nearest, spec.commandLine().getOut());
     }
 
     /** What the register's codes and words mean. */

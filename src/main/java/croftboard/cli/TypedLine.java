@@ -8,11 +8,11 @@ import croftboard.ledger.Entry;
 import croftboard.ledger.TypedWords;
 import croftboard.ledger.file.Memory;
 import croftboard.safety.file.AllergenList;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Books one typed line. */
 final class TypedLine {
@@ -28,7 +28,7 @@ final class TypedLine {
         this.taking = taking;
     }
 
-    int book(String line, PrintWriter out, BiFunction<Book, List<Entry>, List<String>> alarms) {
+    int book(String line, CommandSpec spec, BiFunction<Book, List<Entry>, List<String>> alarms) {
         Memory memory = TakingIn.memory(at.folder());
         String plain = Page.plain(line);
         var now = taking.now(book, setting);
@@ -45,26 +45,17 @@ final class TypedLine {
         String fingerprint = TakingIn.fingerprint("typed", (now.toLocalDate() + " " + plain).getBytes(StandardCharsets.UTF_8));
         Booked booked = taking.book(at.folder(), setting, taking.draft(book, setting, "receive", croftboard.ledger.Booking.TYPED, fingerprint,
                 List.of(entry)));
-        Page page = setting.page();
         if (booked instanceof Booked.Already already) {
+            Page page = setting.page();
             page.say("This very line was booked already today, as booking " + already.booking().number()
                     + ": nothing was booked again. Did the same come twice? Then say something more in the line, such as its pack or temperature.");
-            out.print(page);
-            out.flush();
+            spec.commandLine().getOut().print(page);
+            spec.commandLine().getOut().flush();
             return Exit.DONE;
         }
         Booked.Done done = (Booked.Done) booked;
         TakenScreen screen = new TakenScreen(book, done.booking(), done.entries(), taking.dryRun(), List.of(), w -> List.of());
-        if (taking.format() == Format.TEXT) {
-            RestingOn.print(page, alarms.apply(book, done.entries()));
-            page.gap();
-        }
-        out.print(switch (taking.format()) {
-            case TEXT -> PlanPrint.text(screen, page);
-            case CSV -> PlanPrint.csv(screen.rows());
-            case JSON -> JsonText.of(JsonText.objects(screen.rows()));
-        });
-        out.flush();
+        RestingOn.print(screen, alarms.apply(book, done.entries()), taking.format(), setting, spec);
         return Exit.DONE;
     }
 }

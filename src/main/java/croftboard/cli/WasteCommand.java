@@ -69,8 +69,7 @@ final class WasteCommand implements Callable<Integer> {
         var revising = new FileBooking.Revising<Entry>(List.of(Waste.class), e -> path.isPresent() && e.stamp().booking().by().equals("waste")
                 && !e.stamp().booking().name().equals(croftboard.ledger.Booking.TYPED), e -> List.of(e.date(), ((Waste) e).words(),
                 ((Waste) e).reason()), (was, is) -> is, true);
-        return booking.book(about, read, revising, w -> goods.nearest(w).stream().map(WasteCommand::bare).toList(), spec.commandLine().getOut(),
-                e -> List.of());
+        return booking.book(about, read, revising, w -> goods.nearest(w).stream().map(WasteCommand::bare).toList(), spec.commandLine().getOut());
     }
 
     static String bare(String means) {

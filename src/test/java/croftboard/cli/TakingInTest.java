@@ -155,6 +155,16 @@ class TakingInTest {
     }
 
     @Test
+    void substitute_isAnnouncedBesideATable_whenAProgramReadsIt() {
+        for (String format : new String[] {"csv", "json"}) {
+            Desk.Run run = good("receive", "--from-orders", "2027-W33", "--vendor", "hollow-brook", "--instead", "carrot=onion-yellow",
+                    "--dry-run", "--format", format);
+            assertThat(run.out()).doesNotContain("ALLERGENS UNKNOWN");
+            assertThat(run.err()).contains("ALLERGENS UNKNOWN", "PULL NOW");
+        }
+    }
+
+    @Test
     void unreadLabel_staysUnread_whenTheEntryIsCorrected() {
         good("receive", "hollow-brook 2 onion-yellow at $9.00 instead of carrot");
         good("receive", "correct 1 came 1 because miscounted");
